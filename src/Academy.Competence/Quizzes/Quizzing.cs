@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+
+namespace Academy.Competence.Quizzes;
+
+/// <summary>Draws a quiz from a module, marks the answers, and says when somebody may try again.</summary>
+public static class Quizzing
+{
+    /// <summary>How long somebody waits after a first failed attempt: long enough to read the passage again.</summary>
+    public static TimeSpan FirstWait { get; } = TimeSpan.FromMinutes(10);
+
+    /// <summary>Draws the quiz at the end of a module.</summary>
+    public static ImmutableArray<Question> Draw(Module module, int seed) => Draw(module, seed, QuizKind.Whole);
+
+    /// <summary>Draws a quiz: which questions, in which order, each with its options in an order of its own.</summary>
+    /// <remarks>
+    /// One module, seed and kind always give the same quiz. Must-know questions are drawn up to the number of the kind and never
+    /// more, so a module with few other questions gives a shorter quiz.
+    /// </remarks>
+    public static ImmutableArray<Question> Draw(Module module, int seed, QuizKind kind)
+    {
+        var chance = new SplitMix64(unchecked((ulong)seed));
+        var mustKnow = chance.Shuffle(module.Questions.Where(question => question.IsMustKnow)).Take(kind.MostMustKnow).ToArray();
+        var others = chance
+            .Shuffle(module.Questions.Where(question => !question.IsMustKnow))
+            .Take(kind.Questions - mustKnow.Length);
+        return
+        [
+            .. chance
+                .Shuffle(mustKnow.Concat(others))
+                .Select(question => question with { Options = chance.Shuffle(question.Options) }),
+        ];
+    }
+
+    /// <summary>Marks the quiz at the end of a module.</summary>
+    public static Result Mark(Module module, int seed, IReadOnlyCollection<Answer> answers) =>
+        Mark(module, seed, QuizKind.Whole, answers);
+
+    /// <summary>Marks the answers to the quiz that the same module, seed and kind drew.</summary>
+    /// <remarks>
+    /// A question without an answer is wrong. Where a question was answered twice, the later answer counts. An answer to a question
+    /// that was not asked counts for nothing.
+    /// </remarks>
+    public static Result Mark(Module module, int seed, QuizKind kind, IReadOnlyCollection<Answer> answers)
+    {
+        var asked = Draw(module, seed, kind);
+        var picked = answers.ToLookup(answer => answer.QuestionId, answer => answer.Picked);
+        ImmutableArray<Question> wrong =
+        [
+            .. asked.Where(question => !picked[question.Id].TakeLast(1).Any(places => question.IsAnsweredBy(places))),
+        ];
+        ImmutableArray<string> mustKnowWrong = [.. wrong.Where(question => question.IsMustKnow).Select(question => question.Id)];
+        var right = asked.Length - wrong.Length;
+
+        return new(
+            right,
+            asked.Length,
+            [.. wrong.Select(question => question.Id)],
+            mustKnowWrong,
+            kind.IsPassMark(right, asked.Length) && mustKnowWrong.IsEmpty
+        );
+    }
+
+    /// <summary>The moment from which somebody may try again, or null where nothing has to be waited for.</summary>
+    /// <remarks>
+    /// Counted since the last pass: after a first failed attempt 10 minutes, after every further one the start of the salon's next
+    /// local day. The moment itself is allowed. Earlier attempts may be given in any order.
+    /// </remarks>
+    public static DateTimeOffset? MayTakeAgainAt(IEnumerable<Attempt> earlier, TimeZoneInfo zone)
+    {
+        var failed = earlier.OrderByDescending(attempt => attempt.HandedInAt).TakeWhile(attempt => !attempt.HasPassed).ToArray();
+        return failed switch
+        {
+            [] => null,
+            [var only] => only.HandedInAt + FirstWait,
+            [var last, ..] => LocalDay.StartOf(LocalDay.Of(last.HandedInAt, zone).AddDays(1), zone),
+        };
+    }
+}
