@@ -1,0 +1,19 @@
+namespace Academy.Competence.Salons;
+
+/// <summary>The salon's local days: instants are UTC, days are counted in the salon's own time zone.</summary>
+public static class SalonDay
+{
+    /// <summary>The salon's local day at this moment.</summary>
+    public static DateOnly Of(DateTimeOffset at, TimeZoneInfo zone) =>
+        DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(at, zone).DateTime);
+
+    /// <summary>The first moment of the day after this one: days are half-open, also across a change of clocks.</summary>
+    /// <remarks>Where midnight is skipped by the clocks the day begins at the first moment that exists.</remarks>
+    public static DateTimeOffset End(DateOnly day, TimeZoneInfo zone)
+    {
+        var midnight = day.AddDays(1).ToDateTime(TimeOnly.MinValue);
+        while (zone.IsInvalidTime(midnight))
+            midnight = midnight.AddMinutes(15);
+        return new DateTimeOffset(midnight, zone.GetUtcOffset(midnight)).ToUniversalTime();
+    }
+}

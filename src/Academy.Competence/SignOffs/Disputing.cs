@@ -1,0 +1,60 @@
+using Academy.Competence.Facts;
+using Academy.Competence.Grooms;
+using Academy.Competence.People;
+
+namespace Academy.Competence.SignOffs;
+
+/// <summary>Disputes, answers, and late sign-offs that the owner lets count. Everything stays visible.</summary>
+public static class Disputing
+{
+    /// <summary>Whoever was judged disputes the sign-off in force.</summary>
+    public static Decision Dispute(SignOff signed, bool isDisputed, Person by, Words says)
+    {
+        return Decision.Of(Against(), new SignOffDisputed(signed.Groom, signed.Id, by.Id, says));
+
+        IEnumerable<Reason> Against()
+        {
+            if (signed.Subject != by.Id)
+                yield return new NotHerSignOff();
+            if (isDisputed)
+                yield return new DisputedAlready();
+            if (says.IsEmpty)
+                yield return new WordsNeeded(WordsFor.Dispute);
+        }
+    }
+
+    /// <summary>The owner answers; where she was the judge the record says so.</summary>
+    public static Decision Answer(SignOff signed, bool isAnswered, Person owner, bool overturn, Words says)
+    {
+        return Decision.Of(
+            Against(),
+            new DisputeAnswered(signed.Groom, signed.Id, overturn, OwnerWasJudge: signed.Senior == owner.Id, says)
+        );
+
+        IEnumerable<Reason> Against()
+        {
+            if (owner.Role != Role.Owner)
+                yield return new OwnerOnly();
+            if (isAnswered)
+                yield return new AnsweredAlready();
+            if (says.IsEmpty)
+                yield return new WordsNeeded(WordsFor.Answer);
+        }
+    }
+
+    /// <summary>The owner lets a late sign-off count, with a reason.</summary>
+    public static Decision AdmitLate(GroomStory story, SignOff signed, Person owner, Words reason)
+    {
+        return Decision.Of(Against(), new LateSignOffAdmitted(signed.Groom, signed.Id, reason));
+
+        IEnumerable<Reason> Against()
+        {
+            if (owner.Role != Role.Owner)
+                yield return new OwnerOnly();
+            if (!signed.IsLate || story.Admitted.Contains(signed.Id))
+                yield return new WasNotLate();
+            if (reason.IsEmpty)
+                yield return new WordsNeeded(WordsFor.LateCounts);
+        }
+    }
+}
