@@ -251,3 +251,72 @@ public sealed record WeightNotPlausible(int WeightKg) : Reason;
 
 /// <summary>The two coats are one and the same.</summary>
 public sealed record SameCoatTwice(SkillCode Coat) : Reason;
+
+/// <summary>A failed quiz may be taken again, later.</summary>
+public sealed record TakeAgainLater(DateTimeOffset At) : Reason;
+
+/// <summary>The quiz was drawn from another edition of the module.</summary>
+public sealed record NotTheEditionDrawn(ModuleName Module) : Reason;
+
+/// <summary>In a skill that the dog asks for, this person's standing is not alone.</summary>
+public sealed record NotAloneIn(SkillCode Skill, StandingKind Standing, int? Have, int? Need) : Reason;
+
+/// <summary>Alone in a skill, but not on hot days, and this is one.</summary>
+public sealed record NotOnHotDays(SkillCode Skill) : Reason;
+
+/// <summary>Alone in a skill up to a weight, and this dog is heavier.</summary>
+public sealed record TooHeavy(SkillCode Skill, int WeightKg, int UpToKg) : Reason;
+
+/// <summary>Alone in a skill up to a weight, and this dog's weight is unknown.</summary>
+public sealed record WeightUnknown(SkillCode Skill, int UpToKg) : Reason;
+
+/// <summary>Alone in a skill only while a senior is in the building, and none is ticked in.</summary>
+public sealed record NoSeniorIn(SkillCode Skill) : Reason;
+
+/// <summary>A senior stands beside for the next grooms of this skill.</summary>
+public sealed record Watched(SkillCode Skill, int Yet) : Reason;
+
+/// <summary>Not ticked in today.</summary>
+public sealed record NotInToday : Reason;
+
+/// <summary>An incident of this person in a skill of this dog waits for review: not even with somebody beside.</summary>
+public sealed record NotUntilReviewed(SkillCode Skill) : Reason;
+
+/// <summary>Nobody who is in today could stand beside: none is alone in what is missing.</summary>
+public sealed record NobodyToStandBeside : Reason;
+
+/// <summary>The dog asks for a skill that the salon does not have.</summary>
+public sealed record UnknownSkill(SkillCode Skill) : Reason;
+
+/// <summary>Nobody knows the dog's age, and an old or very young dog asks for more.</summary>
+public sealed record AgeUnknown : Reason;
+
+/// <summary>The day may be hot and the newest reading is too old, or there is none; for dogs at risk in heat that means no.</summary>
+public sealed record ReadingNeeded(DateTimeOffset? NewestAt) : Reason;
+
+/// <summary>The room is at the stop line: nobody grooms, re-book.</summary>
+public sealed record AtTheStopLine(int TenthsC, int FromTenthsC, bool IsAtRisk) : Reason;
+
+/// <summary>No clearance covers enclosed drying of a dog with this hazard.</summary>
+public sealed record NeverEnclosedDrying(SkillCode Hazard) : Reason;
+
+/// <summary>No clearance covers a muzzle on a dog with breathing trouble, overheated, or likely to vomit.</summary>
+public sealed record NeverMuzzled : Reason;
+
+/// <summary>Loud or laboured breathing at rest: nobody grooms; phone the vet.</summary>
+public sealed record BreathingTrouble : Reason;
+
+/// <summary>No clearance covers this alone: two people, one of them a senior.</summary>
+public sealed record TwoPeopleFor(SkillCode Skill) : Reason;
+
+/// <summary>A pelted coat near skin folds: two people, one of them a senior.</summary>
+public sealed record TwoPeopleForPeltedFolds : Reason;
+
+/// <summary>Above the salon's limit nobody lifts the dog alone: two lift together.</summary>
+public sealed record LiftTogether(int? WeightKg, int UpToKg) : Reason;
+
+/// <summary>A hot day for this dog: water at fixed points, moving air, never enclosed; panting that does not settle means stop, cool, phone the vet.</summary>
+public sealed record HotForThisDog(int TenthsC, bool IsAtRisk) : Reason;
+
+/// <summary>A flat-faced dog never wears a sleeve muzzle.</summary>
+public sealed record NeverASleeve : Reason;

@@ -1,3 +1,4 @@
+using Academy.Competence.Quizzes;
 using Academy.Competence.Salons;
 
 namespace Academy.Competence.Evidence;
@@ -6,7 +7,7 @@ namespace Academy.Competence.Evidence;
 /// <param name="Module">The module.</param>
 /// <param name="Edition">The newest edition.</param>
 /// <param name="SafetyCriticalSince">The edition in which the last safety-critical change came; a pass in an older one no longer counts.</param>
-/// <param name="RefresherDays">Days after a pass at which a refresher comes due; null for never.</param>
+/// <param name="RefresherDays">The longest gap between refreshers in days; null for none.</param>
 /// <param name="RenewedEachSpring">Whether it must be passed again each spring.</param>
 public sealed record ModuleAsked(
     ModuleName Module,
@@ -16,11 +17,12 @@ public sealed record ModuleAsked(
     bool RenewedEachSpring
 );
 
-/// <summary>A passed quiz.</summary>
+/// <summary>One attempt at a module's quiz or refresher, handed in.</summary>
 /// <param name="Module">The module.</param>
 /// <param name="Edition">The edition it was taken in.</param>
-/// <param name="On">The salon's local day.</param>
-public sealed record QuizPass(ModuleName Module, int Edition, DateOnly On);
+/// <param name="HandedInAt">When.</param>
+/// <param name="HasPassed">Whether it was passed.</param>
+public sealed record QuizTaken(ModuleName Module, int Edition, DateTimeOffset HandedInAt, bool HasPassed);
 
 /// <summary>Where one person stands in one module on one day.</summary>
 public enum ModuleState
@@ -36,6 +38,9 @@ public enum ModuleState
 
     /// <summary>Passed, and the refresher is overdue.</summary>
     RefresherOverdue,
+
+    /// <summary>Two refreshers failed in a row: what rests on it pauses until the next pass.</summary>
+    RefresherFailed,
 
     /// <summary>Passed before this spring, and the day by which it is renewed has come.</summary>
     NotRenewed,
@@ -55,56 +60,87 @@ public sealed record ModuleFound(ModuleName Module, ModuleState State, DateOnly?
     public bool Holds => State == ModuleState.Current;
 }
 
-/// <summary>What a person's passed quizzes say about the modules a skill asks for.</summary>
+/// <summary>What a person's quizzes say about the modules a skill asks for.</summary>
 public static class Knowledge
 {
     /// <summary>Each module asked for, in the order asked, with what was found on this day.</summary>
+    /// <param name="asked">The modules a skill asks for.</param>
+    /// <param name="library">What the salon asks of each module today.</param>
+    /// <param name="taken">Everything the person handed in, in any order.</param>
+    /// <param name="today">The salon's local day.</param>
+    /// <param name="zone">The salon's zone.</param>
+    /// <param name="house">The house rules: when the modules of the season are renewed.</param>
     public static Listed<ModuleFound> Of(
         Listed<ModuleName> asked,
         IReadOnlyCollection<ModuleAsked> library,
-        IReadOnlyCollection<QuizPass> passes,
+        IReadOnlyCollection<QuizTaken> taken,
         DateOnly today,
+        TimeZoneInfo zone,
         HouseRules house
-    ) => asked.Select(name => Of(name, library.FirstOrDefault(module => module.Module == name), passes, today, house)).ToListed();
+    ) =>
+        asked
+            .Select(name =>
+                Of(
+                    name,
+                    library.FirstOrDefault(module => module.Module == name),
+                    [.. taken.Where(one => one.Module == name)],
+                    today,
+                    zone,
+                    house
+                )
+            )
+            .ToListed();
 
     private static ModuleFound Of(
         ModuleName name,
         ModuleAsked? module,
-        IReadOnlyCollection<QuizPass> passes,
+        QuizTaken[] taken,
         DateOnly today,
+        TimeZoneInfo zone,
         HouseRules house
     )
     {
         if (module is null)
             return new(name, ModuleState.NotInLibrary, PassedOn: null, DueOn: null);
-
-        var newest = passes.Where(pass => pass.Module == name && pass.On <= today).MaxBy(pass => (pass.On, pass.Edition));
-        if (newest is null)
+        if (taken.Where(one => one.HasPassed).MaxBy(one => one.HandedInAt) is not { } newest)
             return new(name, ModuleState.NotPassed, PassedOn: null, DueOn: null);
 
-        var refresherDue = module.RefresherDays is { } days ? newest.On.AddDays(days) : (DateOnly?)null;
-        var renewalDue = module.RenewedEachSpring ? LastDayBeforeRenewal(newest.On, house) : (DateOnly?)null;
-        var due =
-            refresherDue is { } first && renewalDue is { } second
-                ? (first < second ? first : second)
-                : refresherDue ?? renewalDue;
-        return new(name, StateOf(newest, module, refresherDue, renewalDue, today), newest.On, due);
+        var passedOn = SalonDay.Of(newest.HandedInAt, zone);
+        var refresher = module.RefresherDays is { } longest
+            ? Refreshing.After(taken.Select(one => new Attempt(one.HandedInAt, one.HasPassed)), longest, zone)
+            : null;
+        var renewal = module.RenewedEachSpring ? LastDayBeforeRenewal(passedOn, house) : (DateOnly?)null;
+        return new(
+            name,
+            StateOf(newest, module, refresher, renewal, today),
+            passedOn,
+            Earlier(refresher?.DueOn.AddDays(-1), renewal)
+        );
     }
 
     private static ModuleState StateOf(
-        QuizPass pass,
+        QuizTaken pass,
         ModuleAsked module,
-        DateOnly? refresherDue,
-        DateOnly? renewalDue,
+        NextRefresher? refresher,
+        DateOnly? renewal,
         DateOnly today
     )
     {
         if (pass.Edition < module.SafetyCriticalSince)
             return ModuleState.EditionTooOld;
-        if (renewalDue < today)
+        if (refresher is { IsPaused: true })
+            return ModuleState.RefresherFailed;
+        if (renewal < today)
             return ModuleState.NotRenewed;
-        return refresherDue < today ? ModuleState.RefresherOverdue : ModuleState.Current;
+        return refresher?.DueOn <= today ? ModuleState.RefresherOverdue : ModuleState.Current;
     }
+
+    private static DateOnly? Earlier(DateOnly? one, DateOnly? other) =>
+        (one, other) switch
+        {
+            ({ } first, { } second) => first < second ? first : second,
+            _ => one ?? other,
+        };
 
     /// <summary>The last day on which a pass of this day counts: the day before the renewals of the next season are due.</summary>
     /// <remarks>A pass on or after the first of the month in which renewing begins already counts for that year's season.</remarks>

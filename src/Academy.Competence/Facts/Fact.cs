@@ -188,10 +188,11 @@ public sealed record RoomRead(RoomReading Reading, string Room) : Fact
 /// <param name="Module">The module.</param>
 /// <param name="Edition">Its edition's number.</param>
 /// <param name="ContentHash">What the person really saw.</param>
+/// <param name="IsRefresher">A refresher, not the whole quiz.</param>
 /// <param name="Seed">The seed of the draw.</param>
 /// <param name="StartedAt">When it was drawn.</param>
 /// <param name="HandedInAt">When it was handed in.</param>
-/// <param name="Answers">Per question id the options chosen, as <c>id:0,2</c> in the order of the draw.</param>
+/// <param name="Answers">Per question id the options chosen, as <c>id:0,2</c>, counted in the order of the draw.</param>
 /// <param name="Right">Questions right.</param>
 /// <param name="Of">Questions drawn.</param>
 /// <param name="MustKnowWrong">Must-know questions that were wrong.</param>
@@ -203,6 +204,7 @@ public sealed record AttemptHandedIn(
     ModuleName Module,
     int Edition,
     string ContentHash,
+    bool IsRefresher,
     int Seed,
     DateTimeOffset StartedAt,
     DateTimeOffset HandedInAt,

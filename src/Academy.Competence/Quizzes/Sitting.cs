@@ -1,0 +1,76 @@
+using Academy.Competence.Facts;
+using Academy.Competence.People;
+
+namespace Academy.Competence.Quizzes;
+
+/// <summary>A quiz that somebody began: what was drawn, not yet what was answered.</summary>
+/// <param name="Id">Made once: handing in twice is one attempt.</param>
+/// <param name="Person">Who takes it.</param>
+/// <param name="Module">The module.</param>
+/// <param name="ContentHash">The edition drawn from; it stays the one taken even if the module is edited meanwhile.</param>
+/// <param name="IsRefresher">A refresher, not the whole quiz.</param>
+/// <param name="Seed">The seed of the draw.</param>
+/// <param name="StartedAt">When.</param>
+/// <param name="ReadOutBy">A senior who reads it out to the person, if one does.</param>
+public sealed record Sitting(
+    AttemptId Id,
+    PersonId Person,
+    ModuleName Module,
+    string ContentHash,
+    bool IsRefresher,
+    int Seed,
+    DateTimeOffset StartedAt,
+    PersonId? ReadOutBy
+)
+{
+    /// <summary>The kind of quiz drawn.</summary>
+    public QuizKind Kind => IsRefresher ? QuizKind.Refresher : QuizKind.Whole;
+
+    /// <summary>Whether a new quiz may begin, or every reason against.</summary>
+    public static Listed<Reason> AgainstBeginning(
+        IEnumerable<Attempt> earlier,
+        Person person,
+        Person? readOutBy,
+        DateTimeOffset now,
+        TimeZoneInfo zone
+    )
+    {
+        return Against().ToListed();
+
+        IEnumerable<Reason> Against()
+        {
+            if (!person.WorksOn(LocalDay.Of(now, zone)))
+                yield return new NotWorkingHere(person.Id);
+            if (readOutBy is { MayJudgeByRole: false })
+                yield return new SeniorOrOwnerOnly(readOutBy.Role);
+            if (Quizzing.MayTakeAgainAt(earlier, zone) is { } at && now < at)
+                yield return new TakeAgainLater(at);
+        }
+    }
+
+    /// <summary>Hands it in: the attempt as a fact. What is not answered is wrong.</summary>
+    public Decision HandIn(Module module, IReadOnlyCollection<Answer> answers, DateTimeOffset now)
+    {
+        var result = Quizzing.Mark(module, Seed, Kind, answers);
+        return Decision.Of(
+            module.Hash == ContentHash ? [] : [new NotTheEditionDrawn(new ModuleName(module.Name))],
+            new AttemptHandedIn(
+                Id,
+                Person,
+                Module,
+                module.Edition,
+                ContentHash,
+                IsRefresher,
+                Seed,
+                StartedAt,
+                now,
+                answers.Select(answer => $"{answer.QuestionId}:{string.Join(',', answer.Picked)}").ToListed(),
+                result.Right,
+                result.Of,
+                result.MustKnowWrong.ToListed(),
+                result.HasPassed,
+                ReadOutBy
+            )
+        );
+    }
+}
