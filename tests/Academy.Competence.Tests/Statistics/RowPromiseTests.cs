@@ -61,4 +61,33 @@ public class RowPromiseTests
 
         Assert.Equal(.65, RowChain.ChanceFullBy(fiveInARow, 20, 1.0 / 3), .005);
     }
+
+    // Same source: a senior who waves through a share of what needed fixing makes 1 in 3 look better than it is.
+    [Theory]
+    [InlineData(0, .051)]
+    [InlineData(.1, .100)]
+    [InlineData(.2, .183)]
+    [InlineData(.3, .312)]
+    [InlineData(.4, .484)]
+    public void A_kind_senior_lets_1_in_3_through_more_often(double wavedThrough, double through) =>
+        Assert.Equal(through, RowChain.ChanceFullBy(RowProfile.Standard, 50, (1 - wavedThrough) / 3), .0005);
+
+    // Same source: 9 easy dogs (1 in 20) to 1 hard one (9 in 20) are 9 in 100 together.
+    [Fact]
+    public void Hard_dogs_hide_among_easy_ones_so_they_need_a_row_of_their_own() =>
+        Assert.Equal(.975, RowChain.ChanceFullBy(RowProfile.Standard, 50, (.9 * .05) + (.1 * .45)), .0005);
+
+    // Same source: what more marks buy at 1 in 3, and what they cost someone at 1 in 10
+    [Theory]
+    [InlineData(18, .0172, 32.0)]
+    [InlineData(20, .0082, 36.0)]
+    [InlineData(22, .0039, 40.0)]
+    [InlineData(24, .0018, 44.0)]
+    public void A_longer_row_lets_fewer_through_and_costs_grooms(int marksToFill, double through, double mean)
+    {
+        var row = new RowProfile(p0: .10, marksTaken: 4, marksToFill);
+
+        Assert.Equal(through, RowChain.ChanceFullBy(row, 50, 1.0 / 3), .00006);
+        Assert.Equal(mean, RowChain.MeanGrooms(row, .10), .06);
+    }
 }
