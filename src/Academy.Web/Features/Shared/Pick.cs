@@ -1,0 +1,9 @@
+namespace Academy.Web.Features.Shared;
+
+/// <summary>One choice of a group: what is sent, what is read, and what may stand beside it.</summary>
+/// <param name="Value">What the form sends.</param>
+/// <param name="Words">What the person reads.</param>
+/// <param name="Note">A quiet line below.</param>
+/// <param name="Coat">The coat whose swatch stands above the word.</param>
+/// <param name="Number">A number in front, as the support levels have.</param>
+public sealed record Pick(string Value, string Words, string? Note = null, string? Coat = null, string? Number = null);

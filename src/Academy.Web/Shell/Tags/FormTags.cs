@@ -1,0 +1,384 @@
+using System.Collections;
+using System.Globalization;
+using Academy.Web.Features.Shared;
+using Microsoft.AspNetCore.Html;
+using Microsoft.AspNetCore.Mvc.ModelBinding;
+using Microsoft.AspNetCore.Mvc.Rendering;
+using Microsoft.AspNetCore.Mvc.ViewFeatures;
+using Microsoft.AspNetCore.Razor.TagHelpers;
+
+namespace Academy.Web.Shell.Tags;
+
+/// <summary>What is wrong with a form: the same numbers and the same words on top of the page and beside each field.</summary>
+internal static class Mending
+{
+    public static IEnumerable<(string Key, string Words, int Number)> List(ModelStateDictionary state) =>
+        state
+            .SelectMany(field => field.Value!.Errors.Select(error => (field.Key, Words: Say(error))))
+            .Distinct()
+            .Select((wrong, at) => (wrong.Key, wrong.Words, at + 1));
+
+    public static IReadOnlyList<(string Words, int Number)> Of(ModelStateDictionary state, string key) =>
+        [.. List(state).Where(wrong => wrong.Key == key).Select(wrong => (wrong.Words, wrong.Number))];
+
+    public static string Id(string key) => TagBuilder.CreateSanitizedId(key, "_");
+
+    private static string Say(ModelError error) =>
+        string.IsNullOrEmpty(error.ErrorMessage) ? "This could not be read. Write it again." : error.ErrorMessage;
+}
+
+/// <summary>On top of a form that came back: there is a problem, and a numbered line for each, leading to its field.</summary>
+[HtmlTargetElement("error-summary", TagStructure = TagStructure.NormalOrSelfClosing)]
+public sealed class ErrorSummaryTag : TagHelper
+{
+    [ViewContext, HtmlAttributeNotBound]
+    public ViewContext View { get; set; } = null!;
+
+    public override void Process(TagHelperContext context, TagHelperOutput output)
+    {
+        var wrongs = Mending.List(View.ViewData.ModelState).ToList();
+        if (wrongs.Count == 0)
+        {
+            output.SuppressOutput();
+            return;
+        }
+
+        output.TagName = "div";
+        output.TagMode = TagMode.StartTagAndEndTag;
+        output.AddShape("mend");
+        output.Attributes.SetAttribute("role", "group");
+        output.Attributes.SetAttribute("aria-labelledby", "mend");
+        output.Attributes.SetAttribute("tabindex", "-1");
+        output.Attributes.Add(new TagHelperAttribute("autofocus"));
+        output.Content.SetHtmlContent(Heading());
+        output.Content.AppendHtml(Lines(wrongs));
+        output.Content.AppendHtml(Drawn.Element("p", "small", "Everything you typed is still here."));
+    }
+
+    private static TagBuilder Heading()
+    {
+        var heading = Drawn.Element("h2", null, "There is a problem");
+        heading.Attributes["id"] = "mend";
+        return heading;
+    }
+
+    private static TagBuilder Lines(List<(string Key, string Words, int Number)> wrongs)
+    {
+        var list = Drawn.Element("ol", null);
+        foreach (var wrong in wrongs)
+        {
+            list.Holding(Drawn.Element("li", null).Holding(Line(wrong)));
+        }
+
+        return list;
+    }
+
+    private static TagBuilder Line((string Key, string Words, int Number) wrong)
+    {
+        var line = Drawn.Element(wrong.Key.Length == 0 ? "span" : "a", "line");
+        if (wrong.Key.Length > 0)
+        {
+            line.Attributes["href"] = "#" + Mending.Id(wrong.Key);
+        }
+
+        return line.Holding(NumberTag.Of(wrong.Number)).Holding(Drawn.Element("span", null, wrong.Words));
+    }
+}
+
+internal static class NumberTag
+{
+    public static TagBuilder Of(int number) => Drawn.Element("span", "no-tag", number.ToString(CultureInfo.InvariantCulture));
+}
+
+/// <summary>
+/// One field: label, hint, what is wrong, and the control. Without content it writes a text box; content may hold an
+/// <c>input</c>, <c>select</c> or <c>textarea</c> with <c>asp-for</c>, which then is tied to hint and error.
+/// </summary>
+[HtmlTargetElement("field", Attributes = "for")]
+public sealed class FieldTag(IHtmlGenerator html) : TagHelper
+{
+    public ModelExpression For { get; set; } = null!;
+
+    public string Label { get; set; } = "";
+
+    public string? Hint { get; set; }
+
+    public string Type { get; set; } = "text";
+
+    public string? Unit { get; set; }
+
+    public string? Autocomplete { get; set; }
+
+    public string? Inputmode { get; set; }
+
+    public int Rows { get; set; }
+
+    public bool Short { get; set; }
+
+    /// <summary>The choices of a drop-down list.</summary>
+    public IEnumerable<SelectListItem>? Items { get; set; }
+
+    [ViewContext, HtmlAttributeNotBound]
+    public ViewContext View { get; set; } = null!;
+
+    public override async Task ProcessAsync(TagHelperContext context, TagHelperOutput output)
+    {
+        var parts = Parts.Of(View, For.Name, Label, Hint);
+        context.Items[typeof(Parts)] = parts;
+        var content = await output.GetChildContentAsync();
+
+        output.TagName = "div";
+        output.TagMode = TagMode.StartTagAndEndTag;
+        output.AddShape(parts.IsWrong ? "field err" : "field");
+        output.Content.SetHtmlContent(LabelOf(parts));
+        output.Content.AppendHtml(parts.Notes());
+        output.Content.AppendHtml(InUnit(content.IsEmptyOrWhiteSpace ? Control(parts) : content));
+    }
+
+    private TagBuilder LabelOf(Parts parts)
+    {
+        var label = Drawn.Element("label", "lab");
+        label.Attributes["for"] = Mending.Id(View.ViewData.TemplateInfo.GetFullHtmlFieldName(For.Name));
+        return label.Holding(parts.Title());
+    }
+
+    private IHtmlContent InUnit(IHtmlContent control) =>
+        Unit is null ? control : Drawn.Element("div", "unit").Holding(control).Holding(Drawn.Element("span", null, Unit));
+
+    private TagBuilder Control(Parts parts)
+    {
+        var control =
+            Items is not null
+                ? html.GenerateSelect(
+                    View,
+                    For.ModelExplorer,
+                    optionLabel: null,
+                    For.Name,
+                    Items,
+                    allowMultiple: false,
+                    htmlAttributes: null
+                )
+            : Rows > 0 ? html.GenerateTextArea(View, For.ModelExplorer, For.Name, Rows, columns: 0, htmlAttributes: null)
+            : Type == "password" ? html.GeneratePassword(View, For.ModelExplorer, For.Name, value: null, htmlAttributes: null)
+            : html.GenerateTextBox(View, For.ModelExplorer, For.Name, For.Model, format: Format(), htmlAttributes: null);
+        if (control.TagName == "input")
+        {
+            control.MergeAttribute("type", Type, replaceExisting: true);
+        }
+
+        control.Attributes.Remove("cols");
+        Say(control, "autocomplete", Autocomplete);
+        Say(control, "inputmode", Inputmode);
+        parts.Tie((name, value) => control.MergeAttribute(name, value, replaceExisting: true));
+        if (Short)
+        {
+            control.AddCssClass("short");
+        }
+
+        return control;
+    }
+
+    private string? Format() =>
+        Type switch
+        {
+            "date" => "{0:yyyy-MM-dd}",
+            "datetime-local" => "{0:yyyy-MM-ddTHH:mm}",
+            "time" => "{0:HH:mm}",
+            _ => null,
+        };
+
+    private static void Say(TagBuilder control, string name, string? value)
+    {
+        if (value is not null)
+        {
+            control.MergeAttribute(name, value, replaceExisting: true);
+        }
+    }
+}
+
+/// <summary>A control that the page wrote itself inside a <c>field</c>: tied to the field's hint and error.</summary>
+[HtmlTargetElement("input", Attributes = "asp-for")]
+[HtmlTargetElement("select", Attributes = "asp-for")]
+[HtmlTargetElement("textarea", Attributes = "asp-for")]
+public sealed class TiedControlTag : TagHelper
+{
+    // After the framework's own tags, which write the id.
+    public override int Order => 1000;
+
+    public override void Process(TagHelperContext context, TagHelperOutput output)
+    {
+        if (context.Items.TryGetValue(typeof(Parts), out var found) && found is Parts parts)
+        {
+            parts.Tie(output.Attributes.SetAttribute);
+        }
+    }
+}
+
+/// <summary>
+/// A group of choices, each a real radio button (or checkbox, with <c>many</c>) under a surface that a damp hand hits.
+/// <c>kind</c>: <c>picks</c> (default), <c>levels</c> (one below the other, with number and note), <c>tri</c> (three in a bar),
+/// <c>swpicks</c> (swatches), <c>opts</c> (answers of a question).
+/// </summary>
+[HtmlTargetElement("picks", Attributes = "for", TagStructure = TagStructure.NormalOrSelfClosing)]
+public sealed class PicksTag : TagHelper
+{
+    public ModelExpression For { get; set; } = null!;
+
+    public string Legend { get; set; } = "";
+
+    public string? Hint { get; set; }
+
+    public IEnumerable<Pick> Items { get; set; } = [];
+
+    public bool Many { get; set; }
+
+    public string Kind { get; set; } = "picks";
+
+    /// <summary>A legend as large as a heading.</summary>
+    public bool Heading { get; set; }
+
+    [ViewContext, HtmlAttributeNotBound]
+    public ViewContext View { get; set; } = null!;
+
+    public override void Process(TagHelperContext context, TagHelperOutput output)
+    {
+        var name = View.ViewData.TemplateInfo.GetFullHtmlFieldName(For.Name);
+        var parts = Parts.Of(View, For.Name, Legend, Hint);
+        output.TagName = "fieldset";
+        output.TagMode = TagMode.StartTagAndEndTag;
+        output.AddShape($"field group of-{Kind}{(parts.IsWrong ? " err" : "")}");
+        parts.Tie(
+            (attribute, value) =>
+            {
+                if (attribute == "aria-describedby")
+                {
+                    output.Attributes.SetAttribute(attribute, value);
+                }
+            }
+        );
+        output.Content.SetHtmlContent(Drawn.Element("legend", Heading ? "h" : "lab").Holding(parts.Title()));
+        output.Content.AppendHtml(parts.Notes());
+        output.Content.AppendHtml(Choices(name, parts));
+    }
+
+    private TagBuilder Choices(string name, Parts parts)
+    {
+        var chosen = Chosen(name);
+        var group = Drawn.Element("div", Kind);
+        foreach (var (at, pick) in Items.Index())
+        {
+            group.Holding(Choice(pick, name, at, chosen.Contains(pick.Value), parts.IsWrong));
+        }
+
+        return group;
+    }
+
+    private TagBuilder Choice(Pick pick, string name, int at, bool chosen, bool wrong)
+    {
+        var input = new TagBuilder("input") { TagRenderMode = TagRenderMode.SelfClosing };
+        input.Attributes["type"] = Many ? "checkbox" : "radio";
+        input.Attributes["name"] = name;
+        input.Attributes["value"] = pick.Value;
+        input.Attributes["id"] = at == 0 ? Mending.Id(name) : $"{Mending.Id(name)}-{at}";
+        Mark(input, chosen, "checked", "checked");
+        Mark(input, wrong && Many, "aria-invalid", "true");
+
+        var label = Drawn.Element("label", Many ? "pick multi" : "pick").Holding(input);
+        if (pick.Coat is not null)
+        {
+            label.Holding(Drawn.Svg($"#sw-{pick.Coat}", "sw s44"));
+        }
+
+        if (pick.Number is not null)
+        {
+            label.Holding(Drawn.Element("span", "no", pick.Number));
+        }
+
+        var words = Drawn.Element("span", "words").Holding(Drawn.Element("span", "say", pick.Words));
+        return label.Holding(pick.Note is null ? words : words.Holding(Drawn.Element("small", null, pick.Note)));
+    }
+
+    private static void Mark(TagBuilder input, bool applies, string attribute, string value)
+    {
+        if (applies)
+        {
+            input.Attributes[attribute] = value;
+        }
+    }
+
+    // What was typed wins over what was stored, so that a form that comes back is as it was sent.
+    private HashSet<string> Chosen(string name) =>
+        View.ViewData.ModelState.TryGetValue(name, out var typed) && typed.RawValue is not null
+            ? Spelled(typed.RawValue)
+            : Spelled(For.Model);
+
+    private static HashSet<string> Spelled(object? value) =>
+        value switch
+        {
+            null => [],
+            string one => [one],
+            IEnumerable many => [.. many.Cast<object>().Select(Spell)],
+            _ => [Spell(value)],
+        };
+
+    private static string Spell(object value) => Convert.ToString(value, CultureInfo.InvariantCulture) ?? "";
+}
+
+/// <summary>What label, hint, error and control of one field need to know of each other.</summary>
+internal sealed record Parts(string Id, string Label, string? Hint, IReadOnlyList<(string Words, int Number)> Wrong)
+{
+    public bool IsWrong => Wrong.Count > 0;
+
+    public static Parts Of(ViewContext view, string expression, string label, string? hint)
+    {
+        var key = view.ViewData.TemplateInfo.GetFullHtmlFieldName(expression);
+        return new Parts(Mending.Id(key), label, hint, Mending.Of(view.ViewData.ModelState, key));
+    }
+
+    public IHtmlContent Title()
+    {
+        var title = new HtmlContentBuilder();
+        foreach (var (_, number) in Wrong)
+        {
+            title.AppendHtml(NumberTag.Of(number)).Append(" ");
+        }
+
+        return title.Append(Label);
+    }
+
+    public IHtmlContent Notes()
+    {
+        var notes = new HtmlContentBuilder();
+        if (Hint is not null)
+        {
+            notes.AppendHtml(Note("hint", HintId, Hint));
+        }
+
+        return IsWrong ? notes.AppendHtml(Note("msg", ErrorId, string.Join(" ", Wrong.Select(wrong => wrong.Words)))) : notes;
+    }
+
+    public void Tie(Action<string, string> write)
+    {
+        var notes = string.Join(' ', new[] { Hint is null ? null : HintId, IsWrong ? ErrorId : null }.OfType<string>());
+        if (notes.Length > 0)
+        {
+            write("aria-describedby", notes);
+        }
+
+        if (IsWrong)
+        {
+            write("aria-invalid", "true");
+        }
+    }
+
+    private string HintId => Id + "-hint";
+
+    private string ErrorId => Id + "-wrong";
+
+    private static TagBuilder Note(string shape, string id, string words)
+    {
+        var note = Drawn.Element("p", shape, words);
+        note.Attributes["id"] = id;
+        return note;
+    }
+}
