@@ -1,0 +1,84 @@
+using Academy.Storage.Accounts;
+using Academy.Storage.Rows;
+using Microsoft.AspNetCore.DataProtection.EntityFrameworkCore;
+using Microsoft.AspNetCore.Identity;
+using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Infrastructure;
+
+namespace Academy.Storage;
+
+/// <summary>
+/// The tables. Everything about a salon's work is keyed by the salon first; the ledger is the log, and whatever else is about
+/// work is a projection of it. Sign-ins, sessions and keys belong to the web and are not in the ledger.
+/// </summary>
+public sealed class AcademyDb : IdentityUserContext<Account, Guid>, IDataProtectionKeyContext
+{
+    private readonly DatabaseHabits _habits;
+
+    public AcademyDb(DbContextOptions<AcademyDb> options)
+        : base(options)
+    {
+        _habits =
+            options.FindExtension<CoreOptionsExtension>()?.Interceptors?.OfType<DatabaseHabits>().SingleOrDefault()
+            ?? throw new InvalidOperationException("Set the database up by its own room, for example with UseAcademySqlite.");
+        // A save of one row begins no transaction by itself, and then nobody would wait for a turn.
+        Database.AutoTransactionBehavior = AutoTransactionBehavior.Always;
+    }
+
+    public DbSet<SalonRow> Salons => Set<SalonRow>();
+
+    public DbSet<LedgerRow> Ledger => Set<LedgerRow>();
+
+    public DbSet<WordsRow> Words => Set<WordsRow>();
+
+    public DbSet<OperationRow> Operations => Set<OperationRow>();
+
+    public DbSet<Session> Sessions => Set<Session>();
+
+    public DbSet<Device> Devices => Set<Device>();
+
+    public DbSet<DataProtectionKey> DataProtectionKeys => Set<DataProtectionKey>();
+
+    /// <summary>
+    /// Does the work in the writer's turn and in one transaction. The work takes no cancellation: a browser that goes away
+    /// must not leave open whether its write was kept.
+    /// </summary>
+    public async Task<T> WriteAsync<T>(Func<Task<T>> work)
+    {
+        using var turn = await _habits.TakeTurnAsync();
+        await using var transaction = await Database.BeginTransactionAsync(CancellationToken.None);
+        var answer = await work();
+        await transaction.CommitAsync(CancellationToken.None);
+        return answer;
+    }
+
+    public override int SaveChanges(bool acceptAllChangesOnSuccess) =>
+        throw new NotSupportedException("Waiting for a turn blocks a thread: use SaveChangesAsync.");
+
+    public override async Task<int> SaveChangesAsync(
+        bool acceptAllChangesOnSuccess,
+        CancellationToken cancellationToken = default
+    )
+    {
+        if (Database.CurrentTransaction is not null)
+            return await base.SaveChangesAsync(acceptAllChangesOnSuccess, CancellationToken.None);
+        using var turn = await _habits.TakeTurnAsync();
+        return await base.SaveChangesAsync(acceptAllChangesOnSuccess, CancellationToken.None);
+    }
+
+    protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
+    {
+        // Ticks sort and compare alike everywhere and lose nothing; a database's own timestamp may keep microseconds only.
+        configurationBuilder.Properties<DateTimeOffset>().HaveConversion<UtcTicks>();
+        _habits.LayDown(configurationBuilder);
+    }
+
+    protected override void OnModelCreating(ModelBuilder builder)
+    {
+        base.OnModelCreating(builder);
+        AccountTables.Shape(builder);
+        LedgerTables.Shape(builder);
+        SnakeCase.Apply(builder);
+    }
+}

@@ -1,0 +1,16 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Diagnostics;
+
+namespace Academy.Storage;
+
+/// <summary>
+/// What one kind of database asks of everybody who uses it: how values are laid down, and how writers take turns. It travels
+/// with the options of the context (hence an interceptor), so that no room but the provider's names a database.
+/// </summary>
+public abstract class DatabaseHabits : IInterceptor
+{
+    public abstract void LayDown(ModelConfigurationBuilder conventions);
+
+    /// <summary>Waits until this writer may begin its transaction; disposing hands the turn on.</summary>
+    public abstract Task<IDisposable> TakeTurnAsync();
+}

@@ -1,0 +1,14 @@
+using Academy.Storage.Ledgers;
+
+namespace Academy.Storage.Rows;
+
+/// <summary>One salon: how many facts it has kept, which is its version, and the hash at the end of its chain.</summary>
+public sealed class SalonRow
+{
+    public Guid Id { get; init; }
+
+    /// <summary>Raised by every fact; also the number the next ledger entry gets.</summary>
+    public long Version { get; set; }
+
+    public byte[] Head { get; set; } = Chain.Genesis;
+}
