@@ -34,6 +34,36 @@ public sealed class AcademyDb : IdentityUserContext<Account, Guid>, IDataProtect
 
     public DbSet<OperationRow> Operations => Set<OperationRow>();
 
+    public DbSet<RecordVersionRow> RecordVersions => Set<RecordVersionRow>();
+
+    public DbSet<DogRow> Dogs => Set<DogRow>();
+
+    public DbSet<GroomRow> Grooms => Set<GroomRow>();
+
+    public DbSet<GroomDoerRow> GroomDoers => Set<GroomDoerRow>();
+
+    public DbSet<IncidentRow> Incidents => Set<IncidentRow>();
+
+    public DbSet<DisputeRow> Disputes => Set<DisputeRow>();
+
+    public DbSet<PresenceRow> Presences => Set<PresenceRow>();
+
+    public DbSet<ReadingRow> Readings => Set<ReadingRow>();
+
+    public DbSet<StepRow> Steps => Set<StepRow>();
+
+    public DbSet<TallyRow> Tallies => Set<TallyRow>();
+
+    public DbSet<AttemptRow> Attempts => Set<AttemptRow>();
+
+    public DbSet<SittingRow> Sittings => Set<SittingRow>();
+
+    public DbSet<EditionTextRow> EditionTexts => Set<EditionTextRow>();
+
+    public DbSet<InvitationRow> Invitations => Set<InvitationRow>();
+
+    public DbSet<SignInFailureRow> SignInFailures => Set<SignInFailureRow>();
+
     public DbSet<Session> Sessions => Set<Session>();
 
     public DbSet<Device> Devices => Set<Device>();
@@ -79,6 +109,7 @@ public sealed class AcademyDb : IdentityUserContext<Account, Guid>, IDataProtect
         base.OnModelCreating(builder);
         AccountTables.Shape(builder);
         LedgerTables.Shape(builder);
+        ProjectionTables.Shape(builder);
         SnakeCase.Apply(builder);
     }
 }

@@ -15,6 +15,9 @@ public sealed class LedgerRow
 
     public required string Kind { get; init; }
 
+    /// <summary>The groom, dog or person that the fact is about, where it is about one.</summary>
+    public Guid? Subject { get; init; }
+
     public DateTimeOffset At { get; init; }
 
     public DateTimeOffset RecordedAt { get; init; }

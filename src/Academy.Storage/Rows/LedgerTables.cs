@@ -21,6 +21,12 @@ internal static class LedgerTables
             entry.HasIndex(one => new
             {
                 one.SalonId,
+                one.Subject,
+                one.Seq,
+            });
+            entry.HasIndex(one => new
+            {
+                one.SalonId,
                 one.Kind,
                 one.Seq,
             });

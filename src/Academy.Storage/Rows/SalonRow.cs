@@ -10,5 +10,8 @@ public sealed class SalonRow
     /// <summary>Raised by every fact; also the number the next ledger entry gets.</summary>
     public long Version { get; set; }
 
+    /// <summary>The salon's version after the newest fact about its book: people, skills, thresholds, house rules, editions.</summary>
+    public long BookVersion { get; set; }
+
     public byte[] Head { get; set; } = Chain.Genesis;
 }

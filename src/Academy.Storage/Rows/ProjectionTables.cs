@@ -1,0 +1,110 @@
+using Microsoft.EntityFrameworkCore;
+
+namespace Academy.Storage.Rows;
+
+internal static class ProjectionTables
+{
+    public static void Shape(ModelBuilder builder)
+    {
+        Lists(builder);
+        Evidence(builder);
+        SigningIn(builder);
+    }
+
+    private static void Lists(ModelBuilder builder)
+    {
+        builder.Entity<RecordVersionRow>().ToTable("record_versions").HasKey(row => new { row.SalonId, row.Record });
+        var dogs = builder.Entity<DogRow>().ToTable("dogs");
+        dogs.HasKey(row => new { row.SalonId, row.Id });
+        dogs.HasIndex(row => new { row.SalonId, row.Name });
+        var grooms = builder.Entity<GroomRow>().ToTable("grooms");
+        grooms.HasKey(row => new { row.SalonId, row.Id });
+        grooms.HasIndex(row => new
+        {
+            row.SalonId,
+            row.Dog,
+            row.StartedAt,
+        });
+        grooms.HasIndex(row => new { row.SalonId, row.StartedAt });
+        grooms.HasIndex(row => new
+        {
+            row.SalonId,
+            row.State,
+            row.By,
+        });
+        var doers = builder.Entity<GroomDoerRow>().ToTable("groom_doers");
+        doers.HasKey(row => new
+        {
+            row.SalonId,
+            row.Groom,
+            row.Person,
+        });
+        doers.HasIndex(row => new
+        {
+            row.SalonId,
+            row.Person,
+            row.EndedAt,
+        });
+        doers.HasIndex(row => new
+        {
+            row.SalonId,
+            row.SignOff,
+            row.EndedAt,
+        });
+        var incidents = builder.Entity<IncidentRow>().ToTable("incidents");
+        incidents.HasKey(row => new { row.SalonId, row.Id });
+        incidents.HasIndex(row => new { row.SalonId, row.ReviewedAt });
+        builder.Entity<DisputeRow>().ToTable("disputes").HasKey(row => new { row.SalonId, row.SignOff });
+        var presences = builder.Entity<PresenceRow>().ToTable("presences");
+        presences.HasKey(row => new { row.SalonId, row.Id });
+        presences.HasIndex(row => new { row.SalonId, row.Day });
+        var readings = builder.Entity<ReadingRow>().ToTable("readings");
+        readings.HasKey(row => new { row.SalonId, row.Id });
+        readings.HasIndex(row => new { row.SalonId, row.At });
+    }
+
+    private static void Evidence(ModelBuilder builder)
+    {
+        var steps = builder.Entity<StepRow>().ToTable("steps");
+        steps.HasKey(row => new
+        {
+            row.SalonId,
+            row.Person,
+            row.Skill,
+            row.At,
+            row.Source,
+            row.Kind,
+            row.Row,
+        });
+        steps.HasIndex(row => new { row.SalonId, row.Source });
+        builder
+            .Entity<TallyRow>()
+            .ToTable("tallies")
+            .HasKey(row => new
+            {
+                row.SalonId,
+                row.Person,
+                row.Skill,
+            });
+        var attempts = builder.Entity<AttemptRow>().ToTable("attempts");
+        attempts.HasKey(row => new { row.SalonId, row.Id });
+        attempts.HasIndex(row => new { row.SalonId, row.Person });
+        var sittings = builder.Entity<SittingRow>().ToTable("sittings");
+        sittings.HasKey(row => new { row.SalonId, row.Id });
+        sittings.HasIndex(row => new
+        {
+            row.SalonId,
+            row.Person,
+            row.Module,
+        });
+        builder.Entity<EditionTextRow>().ToTable("edition_texts").HasKey(row => new { row.Module, row.ContentHash });
+    }
+
+    private static void SigningIn(ModelBuilder builder)
+    {
+        var invitations = builder.Entity<InvitationRow>().ToTable("invitations");
+        invitations.HasKey(row => new { row.SalonId, row.Id });
+        invitations.HasIndex(row => row.TokenHash).IsUnique();
+        builder.Entity<SignInFailureRow>().ToTable("sign_in_failures").HasKey(row => row.Key);
+    }
+}
