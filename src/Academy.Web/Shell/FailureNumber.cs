@@ -13,7 +13,7 @@ public sealed class FailureNumber(ILogger<FailureNumber> log) : IExceptionHandle
             "Failure {Number} at {Method} {Path}",
             Of(httpContext),
             httpContext.Request.Method,
-            httpContext.Request.Path
+            httpContext.Features.Get<IExceptionHandlerPathFeature>()?.Path
         );
         return ValueTask.FromResult(false);
     }

@@ -5,9 +5,9 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 
 namespace Academy.Web.Features.HeatCard;
 
-/// <summary>First aid for a dog that is too hot. Asks nobody who they are and needs nothing that could be down.</summary>
+/// <summary>First aid for a dog that is too hot. Asks nobody who they are, and stands when everything else is down.</summary>
 [AllowAnonymous, NoFrame]
-public sealed class CardModel(IVetPhone vets) : PageModel
+public sealed class CardModel(IVetPhone vets, ILogger<CardModel> log) : PageModel
 {
     public static readonly string[] Never =
     [
@@ -26,5 +26,16 @@ public sealed class CardModel(IVetPhone vets) : PageModel
         : Vet.Night is null ? Vet.Practice
         : $"{Vet.Practice} Night: {Vet.Night}".Trim();
 
-    public async Task OnGetAsync(CancellationToken stop) => Vet = await vets.FindAsync(stop);
+    public async Task OnGetAsync(CancellationToken stop)
+    {
+        try
+        {
+            Vet = await vets.FindAsync(stop);
+        }
+        // A dog in need comes before a database in need: whatever fails, the card stands, with words in place of the number.
+        catch (Exception failure) when (failure is not OperationCanceledException)
+        {
+            log.LogError(failure, "The vet's number could not be read; the heat card is shown without it");
+        }
+    }
 }
