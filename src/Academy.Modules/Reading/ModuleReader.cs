@@ -1,0 +1,165 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+using Academy.Competence.Quizzes;
+using Academy.Modules.Lessons;
+using Academy.Modules.Pictures;
+using Markdig.Syntax;
+
+namespace Academy.Modules.Reading;
+
+/// <summary>Reads one module's folder.</summary>
+internal sealed class ModuleReader(string folder)
+{
+    private const string FileName = "module.md";
+    private static readonly string[] PictureKinds = [".svg", ".png"];
+
+    private readonly string _name = Path.GetFileName(folder);
+    private readonly Findings _findings = new($"{Path.GetFileName(folder)}/{FileName}");
+    private readonly List<Finding> _inPictures = [];
+
+    /// <summary>The lesson, or null where it is broken, and all that was found.</summary>
+    public static (Lesson? Lesson, ImmutableArray<Finding> Findings) Read(string folder)
+    {
+        ModuleReader reader = new(folder);
+        var lesson = reader.Guarded();
+        return (reader._findings.AnyBroken ? null : lesson, [.. reader._findings.InOrder(), .. reader._inPictures]);
+    }
+
+    // A file that makes a reader give up is that file's fault: it is told to the author, and the other modules are served.
+    private Lesson? Guarded()
+    {
+        try
+        {
+            return Lesson();
+        }
+        catch (Exception reason) when (reason is IOException or UnauthorizedAccessException)
+        {
+            _findings.Broken(0, $"The file cannot be read: {reason.Message}");
+        }
+        catch (ArgumentException reason) when (reason.Message.Contains("depth limit", StringComparison.OrdinalIgnoreCase))
+        {
+            _findings.Broken(0, "Quotes, lists or brackets are nested too deeply. Write the lesson flatter.");
+        }
+        catch (RegexMatchTimeoutException)
+        {
+            _findings.Broken(0, "The file takes too long to read. Look for very long rows of one character.");
+        }
+        return null;
+    }
+
+    private Lesson? Lesson()
+    {
+        if (Bytes(FileName, ModuleText.LargestFile, _findings) is not { } bytes || FileText.Of(bytes, _findings) is not { } text)
+            return null;
+        if (
+            ModuleText.Of(text, _findings) is not { } parts
+            || FrontMatter.Of(parts.FrontMatter, _name, _findings) is not { } front
+        )
+            return null;
+        var questions = QuizReader.Of(parts.Quiz, _findings);
+        QuizCheck.Of(front, questions, parts.QuizStart + 1, _findings);
+        parts.CheckLessonHoldsNoAnswer(_findings);
+        return _findings.AnyBroken ? null : Lesson(text, parts.Lesson, front, questions);
+    }
+
+    private Lesson Lesson(string text, string lesson, FrontMatter front, IReadOnlyList<(Question Question, int Line)> questions)
+    {
+        var pictures = Pictures();
+        LessonTree tree = new(_name, pictures, front.SourceLines.Keys.ToHashSet(), _findings);
+        var page = LessonMarkdown.Parse(lesson);
+        TakeTitle(page, front);
+        LessonCheck.Html(lesson, _findings);
+        LessonCheck.Of(page, _findings);
+        tree.Prepare(page);
+        var shown = pictures.Where(picture => tree.Shown.Contains(picture.Key)).ToImmutableDictionary(StringComparer.Ordinal);
+        var explanations = questions.ToImmutableDictionary(
+            entry => entry.Question.Id,
+            entry => Explanation(entry, tree),
+            StringComparer.Ordinal
+        );
+        CheckAllUsed(front, tree, pictures);
+
+        var sources = SourceList.Html(front.Module.Sources);
+        return new(
+            front.Module with
+            {
+                Hash = ContentHash.Of(text, shown.Values),
+                Questions = [.. questions.Select(entry => entry.Question)],
+            },
+            SafeHtml.Of(LessonMarkdown.Html(page) + sources, _findings),
+            SafeHtml.Of(sources, _findings),
+            [.. tree.Parts],
+            explanations,
+            shown
+        );
+    }
+
+    private void TakeTitle(MarkdownDocument page, FrontMatter front)
+    {
+        if (page is not [HeadingBlock { Level: 1 } heading, ..])
+        {
+            _findings.Fault(0, "The lesson has to begin with its title: \"# \" and the same words as in the front matter.");
+            return;
+        }
+        if (PlainText.Of(heading.Inline) != front.Module.Title)
+            _findings.Fault(
+                heading.Line + 1,
+                $"The heading is not the title of the front matter, \"{front.Module.Title}\". Make them the same."
+            );
+        page.Remove(heading);
+    }
+
+    private string Explanation((Question Question, int Line) entry, LessonTree tree)
+    {
+        // The blank lines put findings on the line of the question.
+        var words = LessonMarkdown.Parse(new string('\n', entry.Line - 1) + entry.Question.Explanation);
+        LessonCheck.Html(new string('\n', entry.Line - 1) + entry.Question.Explanation, _findings);
+        tree.Prepare(words);
+        return SafeHtml.Of(LessonMarkdown.Html(words), _findings);
+    }
+
+    private void CheckAllUsed(FrontMatter front, LessonTree tree, IReadOnlyDictionary<string, Picture> pictures)
+    {
+        foreach (var (source, line) in front.SourceLines.Where(source => !tree.Cited.Contains(source.Key)))
+            _findings.Fault(line, $"Source {source} is never cited. Cite it with [{source}] or take it out.");
+        foreach (var picture in pictures.Keys.Where(picture => !tree.Shown.Contains(picture)))
+            _findings.Fault(0, $"The picture \"{picture}\" is not shown in the lesson. Show it or take it out of the folder.");
+    }
+
+    private Dictionary<string, Picture> Pictures()
+    {
+        Dictionary<string, Picture> pictures = new(StringComparer.Ordinal);
+        foreach (
+            var file in Directory
+                .EnumerateFileSystemEntries(folder)
+                .Select(path => Path.GetFileName(path))
+                .Order(StringComparer.Ordinal)
+        )
+        {
+            if (file == FileName)
+                continue;
+            Findings found = new($"{_name}/{file}", worst: Severity.Fault);
+            if (!PictureKinds.Contains(Path.GetExtension(file)))
+                found.Fault(0, "A module's folder holds module.md and its .svg and .png pictures, nothing else. Take this out.");
+            else if (
+                Bytes(file, PictureReader.LargestFile, found) is { } bytes
+                && PictureReader.Of(file, bytes, found) is { } picture
+            )
+                pictures.Add(file, picture);
+            _inPictures.AddRange(found.InOrder());
+        }
+        return pictures;
+    }
+
+    private byte[]? Bytes(string name, int largest, Findings findings)
+    {
+        FileInfo file = new(Path.Combine(folder, name));
+        if (!file.Exists)
+            findings.Broken(0, "The file is missing. Put it there, or take the folder away.");
+        else if (file.LinkTarget is not null)
+            findings.Broken(0, "The file is only a pointer to another place. Put the file itself there.");
+        else if (file.Length > largest)
+            findings.Broken(0, $"The file has {file.Length / 1024} KB; {largest / 1024} KB are the most. Make it smaller.");
+        return findings.Any ? null : File.ReadAllBytes(file.FullName);
+    }
+}

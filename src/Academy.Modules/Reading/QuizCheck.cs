@@ -1,0 +1,88 @@
+using System.Text.RegularExpressions;
+using Academy.Competence.Quizzes;
+using Academy.Modules.Measures;
+
+namespace Academy.Modules.Reading;
+
+/// <summary>What every quiz has to hold to.</summary>
+internal static partial class QuizCheck
+{
+    public const int LongestQuestion = 25;
+    public const int FewestQuestions = 24;
+    public const int FewestForAnAim = 3;
+
+    public static void Of(
+        FrontMatter front,
+        IReadOnlyList<(Question Question, int Line)> questions,
+        int quizLine,
+        Findings findings
+    )
+    {
+        HashSet<string> ids = new(StringComparer.Ordinal);
+        foreach (var (question, line) in questions)
+        {
+            if (!Slug.Is(question.Id))
+                findings.Broken(line, $"The short name \"{question.Id}\" has to be {Slug.Words}.");
+            if (!ids.Add(question.Id))
+                findings.Broken(line, $"The short name \"{question.Id}\" is there twice. Give each question its own.");
+            if (!front.AimLines.ContainsKey(question.Aim))
+                findings.Broken(
+                    line,
+                    $"The aim \"{question.Aim}\" is not in the front matter. Write \"Aim: \" and one of its short names."
+                );
+            CheckOptions(question, line, findings);
+            CheckWords(question, line, findings);
+        }
+        CheckNumbers(front, [.. questions.Select(entry => entry.Question)], quizLine, findings);
+    }
+
+    private static void CheckOptions(Question question, int line, Findings findings)
+    {
+        var right = question.Options.Count(option => option.IsRight);
+        if (right < 1)
+            findings.Broken(line, "No option is right. Write at least one \"- Right: \".");
+        if (question.Options.Length - right < 2)
+            findings.Broken(line, $"There are {question.Options.Length - right} wrong options; write at least 2.");
+        if (question.Options.Any(option => option.Text.Length == 0))
+            findings.Broken(line, "An option has no words.");
+        if (
+            question.Options.DistinctBy(option => option.Text, StringComparer.OrdinalIgnoreCase).Count() < question.Options.Length
+        )
+            findings.Broken(line, "Two options have the same words.");
+    }
+
+    private static void CheckWords(Question question, int line, Findings findings)
+    {
+        var words = ReadingGrade.WordsOf(question.Text).Count;
+        if (words == 0)
+            findings.Broken(line, "The question has no words. Write it after the line \"Aim: \".");
+        if (words > LongestQuestion)
+            findings.Fault(line, $"The question has {words} words; {LongestQuestion} are the most. Shorten it.");
+        if (question.Explanation.Length == 0)
+            findings.Broken(line, "There is no reason. Write \"Because: \" and why the right answer is right.");
+        if (question.Options.Select(option => option.Text).Append(question.Text).Any(text => Markup().IsMatch(text)))
+            findings.Fault(line, "Questions and options are plain words. Take out stars, backticks, links and source marks.");
+    }
+
+    private static void CheckNumbers(FrontMatter front, Question[] questions, int quizLine, Findings findings)
+    {
+        var counts = questions.CountBy(question => question.Aim).ToDictionary(StringComparer.Ordinal);
+        foreach (var (aim, line) in front.AimLines.Where(aim => counts.GetValueOrDefault(aim.Key) < FewestForAnAim))
+            findings.Fault(
+                line,
+                $"The aim \"{aim}\" has {counts.GetValueOrDefault(aim)} questions; write at least {FewestForAnAim}."
+            );
+        if (questions.Length < FewestQuestions)
+            findings.Fault(quizLine, $"The quiz has {questions.Length} questions; write at least {FewestQuestions}.");
+        var others = questions.Count(question => !question.IsMustKnow);
+        if (others < QuizKind.Whole.Questions - QuizKind.Whole.MostMustKnow)
+            findings.Fault(
+                quizLine,
+                $"{others} questions are not must-know; write at least {QuizKind.Whole.Questions - QuizKind.Whole.MostMustKnow}, "
+                    + "because a quiz asks 20 and at most 4 of them are must-know."
+            );
+    }
+
+    [GeneratedRegex(@"\*\*|`|\]\(|\[(\d|common)|__", RegexOptions.ExplicitCapture, Patience.Milliseconds)]
+    private static partial Regex Markup();
+}

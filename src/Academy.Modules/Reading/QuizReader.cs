@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+using Academy.Competence.Quizzes;
+
+namespace Academy.Modules.Reading;
+
+/// <summary>Reads the questions below the heading "# Quiz".</summary>
+internal sealed partial class QuizReader(Findings findings)
+{
+    private readonly List<Draft> _drafts = [];
+    private Draft? _current;
+
+    public static IReadOnlyList<(Question Question, int Line)> Of(IEnumerable<(int Line, string Text)> lines, Findings findings)
+    {
+        QuizReader reader = new(findings);
+        foreach (var (line, text) in lines)
+            reader.Read(line, text.Trim());
+        return [.. reader._drafts.Select(draft => (draft.Question(), draft.Line))];
+    }
+
+    private void Read(int line, string text)
+    {
+        if (text.StartsWith('#'))
+            Begin(line, text);
+        else if (text.Length > 0 && _current is not null)
+            Continue(_current, line, text);
+        else if (text.Length > 0)
+            findings.Broken(
+                line,
+                "This line stands before the first question. Begin a question with \"## \" and its short name."
+            );
+    }
+
+    private void Begin(int line, string text)
+    {
+        var heading = Heading().Match(text);
+        _current = new(line, heading.Groups["id"].Value, heading.Groups["must"].Success);
+        if (heading.Success)
+            _drafts.Add(_current);
+        else
+            findings.Broken(
+                line,
+                "A question begins with \"## \", its short name and, where a wrong answer fails the quiz, \"must-know\": \"## heat-01 must-know\"."
+            );
+    }
+
+    private void Continue(Draft draft, int line, string text)
+    {
+        var part = Part().Match(text);
+        if (part.Success)
+            draft.Start(part.Groups["name"].Value, part.Groups["words"].Value);
+        else if (text.StartsWith("- ", StringComparison.Ordinal))
+            findings.Broken(line, "An option begins with \"- Right: \" or \"- Wrong: \".");
+        else
+            draft.Append(text);
+    }
+
+    private sealed class Draft(int line, string id, bool isMustKnow)
+    {
+        private readonly List<(string Name, string Words)> _parts = [("Question", "")];
+
+        public int Line => line;
+
+        public void Start(string name, string words) => _parts.Add((name, words));
+
+        // Words after "Aim:" are the question; everywhere else a further line goes on with what the line before it began.
+        public void Append(string words)
+        {
+            var at = _parts[^1].Name == "Aim" ? 0 : _parts.Count - 1;
+            _parts[at] = _parts[at] with { Words = $"{_parts[at].Words} {words}".Trim() };
+        }
+
+        public Question Question() =>
+            new(
+                id,
+                Words("Question"),
+                Words("Aim"),
+                isMustKnow,
+                [
+                    .. _parts
+                        .Where(part => part.Name is "Right" or "Wrong")
+                        .Select(part => new Option(part.Words, part.Name == "Right")),
+                ],
+                Words("Because")
+            );
+
+        private string Words(string name) =>
+            string.Join(' ', _parts.Where(part => part.Name == name).Select(part => part.Words)).Trim();
+    }
+
+    [GeneratedRegex(@"^##\s+(?<id>\S+)(\s+(?<must>must-know))?$", RegexOptions.ExplicitCapture, Patience.Milliseconds)]
+    private static partial Regex Heading();
+
+    [GeneratedRegex(
+        @"^(-\s+(?<name>Right|Wrong)|(?<name>Aim|Because)):\s*(?<words>.*)$",
+        RegexOptions.ExplicitCapture,
+        Patience.Milliseconds
+    )]
+    private static partial Regex Part();
+}

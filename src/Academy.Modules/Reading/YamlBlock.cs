@@ -1,0 +1,72 @@
+using YamlDotNet.Core;
+using YamlDotNet.Core.Events;
+using YamlDotNet.RepresentationModel;
+
+namespace Academy.Modules.Reading;
+
+/// <summary>Reads the YAML of a front matter, refusing what only an attacker or a mistake would write there.</summary>
+internal static class YamlBlock
+{
+    private const int LargestBlock = 16 * 1024;
+    private const int DeepestLevel = 4;
+
+    /// <summary>Lines inside the block begin at 1; the block begins on the second line of the file.</summary>
+    public static int FileLine(Mark mark) => (int)mark.Line + 1;
+
+    public static YamlMappingNode? Of(string block, Findings findings)
+    {
+        if (block.Length > LargestBlock)
+        {
+            findings.Broken(1, $"The front matter has {block.Length} characters; {LargestBlock} are the most.");
+            return null;
+        }
+        try
+        {
+            return IsPlain(block, findings) ? Mapping(block, findings) : null;
+        }
+        catch (YamlException reason)
+        {
+            findings.Broken(FileLine(reason.Start), $"The front matter cannot be read here: {reason.Message.TrimEnd('.')}.");
+            return null;
+        }
+    }
+
+    // Looked at event by event before any tree is built: an alias can stand for millions of nodes, nesting can exhaust the stack.
+    private static bool IsPlain(string block, Findings findings)
+    {
+        Parser events = new(new StringReader(block));
+        var level = 0;
+        while (events.MoveNext())
+        {
+            level += events.Current!.NestingIncrease;
+            if (Refusal(events.Current, level) is { } refusal)
+            {
+                findings.Broken(FileLine(events.Current.Start), refusal);
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static string? Refusal(ParsingEvent at, int level) =>
+        at switch
+        {
+            AnchorAlias => "The front matter uses an alias (*name). Write the value out.",
+            NodeEvent { Anchor.IsEmpty: false } => "The front matter uses an anchor (&name). Write plain values.",
+            NodeEvent { Tag.IsEmpty: false } => "The front matter uses a tag (!name). Write plain values.",
+            DocumentStart { IsImplicit: false } => "The front matter holds a second document. Keep one block of keys.",
+            // The stream and the document are levels of their own.
+            _ when level > DeepestLevel + 2 => "The front matter is nested too deeply. Write lists and keys as the README shows.",
+            _ => null,
+        };
+
+    private static YamlMappingNode? Mapping(string block, Findings findings)
+    {
+        YamlStream stream = [];
+        stream.Load(new StringReader(block));
+        if (stream.Documents is [{ RootNode: YamlMappingNode keys }])
+            return keys;
+        findings.Broken(1, "The front matter holds no keys. Write lines such as \"name: heat-stroke\".");
+        return null;
+    }
+}
