@@ -1,0 +1,292 @@
+using Academy.Competence;
+using Academy.Competence.Dogs;
+using Academy.Competence.Evidence;
+using Academy.Competence.Facts;
+using Academy.Competence.Grooms;
+using Academy.Competence.Salons;
+using Academy.Competence.Standings;
+using Academy.Competence.Thresholds;
+using Academy.Storage.Ledgers;
+using Microsoft.EntityFrameworkCore;
+
+namespace Academy.Storage;
+
+/// <summary>A record and the version it was read at: it comes back with the form as <see cref="Expected"/>.</summary>
+public sealed record Known<T>(T Record, long Version);
+
+/// <summary>What is known of one groom: its story once it was told, its start where it was started first, disputes over it.</summary>
+public sealed record GroomRecord(GroomStory? Story, StartedGroom? Start, Listed<DisputeStory> Disputes);
+
+/// <summary>
+/// Reads whole records for decisions. Everything is found through a salon: what is another's is not there. The As-known reads
+/// answer from what had been recorded by a moment, not from what is known today.
+/// </summary>
+public sealed class RecordBook(AcademyDb db, BookShelf shelf)
+{
+    private static readonly string[] BookKinds =
+    [
+        FactForms.CodeOf<SalonOpened>(),
+        FactForms.CodeOf<SalonDescribed>(),
+        FactForms.CodeOf<HouseRulesSet>(),
+        FactForms.CodeOf<PersonDescribed>(),
+        FactForms.CodeOf<PersonLeft>(),
+        FactForms.CodeOf<PersonCameBack>(),
+        FactForms.CodeOf<SkillDescribed>(),
+        FactForms.CodeOf<ThresholdSet>(),
+        FactForms.CodeOf<ModuleEditionSeen>(),
+    ];
+
+    /// <summary>Whether a fact of this kind changes the salon's book.</summary>
+    internal static bool IsOfTheBook(string kind) => BookKinds.Contains(kind, StringComparer.Ordinal);
+
+    /// <summary>The salon of this installation; null before it is set up. Where there are several, the oldest.</summary>
+    public async Task<SalonId?> OnlySalonAsync(CancellationToken stop)
+    {
+        var id = await db
+            .Ledger.AsNoTracking()
+            .Where(row => row.Seq == 0)
+            .OrderBy(row => row.RecordedAt)
+            .Select(row => (Guid?)row.SalonId)
+            .FirstOrDefaultAsync(stop);
+        return id is { } salon ? new SalonId(salon) : null;
+    }
+
+    /// <summary>The salon's version: raised by every fact, so that a page can answer "not changed" without reading anything else.</summary>
+    public Task<long> VersionAsync(SalonId salon, CancellationToken stop) =>
+        db.Salons.AsNoTracking().Where(row => row.Id == salon.Value).Select(row => row.Version).SingleAsync(stop);
+
+    /// <summary>The salon's book as of now, from memory where nothing of it has changed.</summary>
+    public async Task<SalonBook> SalonAsync(SalonId salon, CancellationToken stop)
+    {
+        var version = await db
+            .Salons.AsNoTracking()
+            .Where(row => row.Id == salon.Value)
+            .Select(row => row.BookVersion)
+            .SingleAsync(stop);
+        return shelf.Find(salon, version) ?? shelf.Keep(salon, version, SalonBook.Of(await OfTheBook(salon).ReadAsync(db, stop)));
+    }
+
+    /// <summary>The salon's book as it was known at a moment.</summary>
+    public async Task<SalonBook> SalonAsKnownAsync(SalonId salon, DateTimeOffset at, CancellationToken stop) =>
+        SalonBook.Of(await OfTheBook(salon).Where(row => row.RecordedAt <= at).ReadAsync(db, stop));
+
+    /// <summary>Everybody's standings at this moment, from the tallies: grooms are not read.</summary>
+    /// <remarks>A tally of another version of its threshold (one that came into force by the calendar) is folded again from its steps.</remarks>
+    public async Task<Team> TeamAsync(SalonId salon, DateTimeOffset now, CancellationToken stop)
+    {
+        var book = await SalonAsync(salon, stop);
+        var thresholds = ThresholdsOn(book, now);
+        var rows = await db.Tallies.AsNoTracking().Where(row => row.SalonId == salon.Value).ToListAsync(stop);
+        var tallies = new Dictionary<(PersonId, SkillCode), Tally>();
+        foreach (var row in rows)
+        {
+            var key = (new PersonId(row.Person), new SkillCode(row.Skill));
+            var threshold = thresholds.GetValueOrDefault(key.Item2) ?? book.ThresholdOn(key.Item2, SalonDay.Of(now, book.Zone));
+            tallies[key] =
+                row.ThresholdVersion == threshold.Version && row.LastAt <= now
+                    ? Steps.Read(row.Tally)
+                    : await RefoldAsync(salon, key, threshold, now, stop);
+        }
+        var taken = await Taken(salon, now).ToListAsync(stop);
+        return TeamOf(book, thresholds, tallies, taken, now);
+    }
+
+    /// <summary>Everybody's standings at a past moment, from what was known then.</summary>
+    public async Task<Team> TeamAsKnownAsync(SalonId salon, DateTimeOffset at, CancellationToken stop)
+    {
+        var book = await SalonAsKnownAsync(salon, at, stop);
+        var thresholds = ThresholdsOn(book, at);
+        var rows = await db
+            .Steps.AsNoTracking()
+            .Where(row =>
+                row.SalonId == salon.Value
+                && row.At <= at
+                && row.KnownFrom <= at
+                && (row.KnownUntil == null || row.KnownUntil > at)
+            )
+            .ToListAsync(stop);
+        var tallies = rows.Select(Steps.ToStep)
+            .GroupBy(of => (of.Person, of.Skill))
+            .ToDictionary(
+                path => path.Key,
+                path =>
+                    Tally.Of(
+                        Tally.InOrder(path.Select(of => of.Step)),
+                        book.ThresholdOn(path.Key.Skill, SalonDay.Of(at, book.Zone))
+                    )
+            );
+        var taken = await Taken(salon, at).ToListAsync(stop);
+        return TeamOf(book, thresholds, tallies, taken, at);
+    }
+
+    /// <summary>One person's path in one skill as it stands, oldest first.</summary>
+    public async Task<IReadOnlyList<Step>> PathAsync(
+        SalonId salon,
+        PersonId person,
+        SkillCode skill,
+        DateTimeOffset now,
+        CancellationToken stop
+    )
+    {
+        var rows = await db
+            .Steps.AsNoTracking()
+            .Where(row =>
+                row.SalonId == salon.Value
+                && row.Person == person.Value
+                && row.Skill == skill.Value
+                && row.At <= now
+                && row.KnownUntil == null
+            )
+            .ToListAsync(stop);
+        return [.. Tally.InOrder(rows.Select(row => Steps.ToStep(row).Step))];
+    }
+
+    /// <summary>A dog as last told; null if this salon has none of that id.</summary>
+    public async Task<Known<Dog>?> DogAsync(SalonId salon, DogId dog, CancellationToken stop)
+    {
+        var facts = await FactsAboutAsync(salon, dog.Value, stop);
+        return DogStories.Of(facts) is { } told ? new(told, await VersionOfAsync(salon, dog.Value, stop)) : null;
+    }
+
+    /// <summary>A dog as it was known at a moment.</summary>
+    public async Task<Dog?> DogAsKnownAsync(SalonId salon, DogId dog, DateTimeOffset at, CancellationToken stop) =>
+        DogStories.Of((await FactsAboutAsync(salon, dog.Value, stop)).Where(told => told.RecordedAt <= at));
+
+    /// <summary>Everything known of one groom; null if this salon has none of that id.</summary>
+    public async Task<Known<GroomRecord>?> GroomAsync(SalonId salon, GroomId groom, CancellationToken stop)
+    {
+        var facts = await FactsAboutAsync(salon, groom.Value, stop);
+        if (facts.Count == 0)
+            return null;
+
+        var record = new GroomRecord(GroomStories.Of(facts), GroomStories.StartOf(facts), GroomStories.DisputesOf(facts));
+        return record is { Story: null, Start: null } ? null : new(record, await VersionOfAsync(salon, groom.Value, stop));
+    }
+
+    /// <summary>What the ledger holds about one groom, dog or person, in the order recorded.</summary>
+    public Task<IReadOnlyList<Recorded>> FactsAboutAsync(SalonId salon, Guid subject, CancellationToken stop) =>
+        db.Ledger.Where(row => row.SalonId == salon.Value && row.Subject == subject).ReadAsync(db, stop);
+
+    /// <summary>How often a record was told; 0 if never.</summary>
+    public Task<long> VersionOfAsync(SalonId salon, Guid record, CancellationToken stop) =>
+        db
+            .RecordVersions.AsNoTracking()
+            .Where(row => row.SalonId == salon.Value && row.Record == record)
+            .Select(row => row.Version)
+            .SingleOrDefaultAsync(stop);
+
+    /// <summary>Who is ticked in on a day.</summary>
+    public Task<IReadOnlySet<PersonId>> InOnAsync(SalonId salon, DateOnly day, CancellationToken stop) =>
+        InOnAsync(salon, day, DateTimeOffset.MaxValue, stop);
+
+    /// <summary>Who was ticked in on a day, as known at a moment.</summary>
+    public async Task<IReadOnlySet<PersonId>> InOnAsync(
+        SalonId salon,
+        DateOnly day,
+        DateTimeOffset asKnownAt,
+        CancellationToken stop
+    )
+    {
+        var ticks = await db
+            .Presences.AsNoTracking()
+            .Where(row => row.SalonId == salon.Value && row.Day == day && row.RecordedAt <= asKnownAt)
+            .ToListAsync(stop);
+        return ticks
+            .GroupBy(tick => tick.Person)
+            .Where(ticked => ticked.MaxBy(tick => (tick.RecordedAt, tick.Id))!.IsIn)
+            .Select(ticked => new PersonId(ticked.Key))
+            .ToHashSet();
+    }
+
+    /// <summary>Days from this one on, on which a person was ticked in.</summary>
+    public async Task<IReadOnlyCollection<DateOnly>> DaysInAsync(
+        SalonId salon,
+        PersonId person,
+        DateOnly from,
+        CancellationToken stop
+    )
+    {
+        var ticks = await db
+            .Presences.AsNoTracking()
+            .Where(row => row.SalonId == salon.Value && row.Person == person.Value && row.Day >= from)
+            .ToListAsync(stop);
+        return
+        [
+            .. ticks
+                .GroupBy(tick => tick.Day)
+                .Where(day => day.MaxBy(tick => (tick.RecordedAt, tick.Id))!.IsIn)
+                .Select(day => day.Key)
+                .Order(),
+        ];
+    }
+
+    /// <summary>The newest room reading at a moment, of those recorded by then; null if there is none.</summary>
+    public async Task<RoomReading?> NewestReadingAsync(SalonId salon, DateTimeOffset at, CancellationToken stop)
+    {
+        var limit = at + Logging.Grace;
+        var row = await db
+            .Readings.AsNoTracking()
+            .Where(row => row.SalonId == salon.Value && row.At <= limit && row.RecordedAt <= limit)
+            .OrderByDescending(row => row.At)
+            .FirstOrDefaultAsync(stop);
+        return row is null ? null : new RoomReading(row.At, row.TenthsC, row.HumidityPct);
+    }
+
+    /// <summary>Quizzes that a person handed in, oldest first.</summary>
+    public async Task<IReadOnlyList<QuizTaken>> TakenAsync(SalonId salon, PersonId person, CancellationToken stop) =>
+        await db
+            .Attempts.AsNoTracking()
+            .Where(row => row.SalonId == salon.Value && row.Person == person.Value)
+            .OrderBy(row => row.HandedInAt)
+            .Select(row => new QuizTaken(new ModuleName(row.Module), row.Edition, row.HandedInAt, row.HasPassed))
+            .ToListAsync(stop);
+
+    private sealed record TakenBy(Guid Person, string Module, int Edition, DateTimeOffset HandedInAt, bool HasPassed);
+
+    private IQueryable<TakenBy> Taken(SalonId salon, DateTimeOffset knownAt) =>
+        db
+            .Attempts.AsNoTracking()
+            .Where(row => row.SalonId == salon.Value && row.RecordedAt <= knownAt)
+            .Select(row => new TakenBy(row.Person, row.Module, row.Edition, row.HandedInAt, row.HasPassed));
+
+    private IQueryable<Rows.LedgerRow> OfTheBook(SalonId salon) =>
+        db.Ledger.Where(row => row.SalonId == salon.Value && BookKinds.Contains(row.Kind));
+
+    private async Task<Tally> RefoldAsync(
+        SalonId salon,
+        (PersonId Person, SkillCode Skill) of,
+        Threshold threshold,
+        DateTimeOffset now,
+        CancellationToken stop
+    ) => Tally.Of(await PathAsync(salon, of.Person, of.Skill, now, stop), threshold);
+
+    private static Dictionary<SkillCode, Threshold> ThresholdsOn(SalonBook book, DateTimeOffset now)
+    {
+        var day = SalonDay.Of(now, book.Zone);
+        return book.Skills.ToDictionary(skill => skill.Code, skill => book.ThresholdOn(skill.Code, day));
+    }
+
+    private static Team TeamOf(
+        SalonBook book,
+        Dictionary<SkillCode, Threshold> thresholds,
+        Dictionary<(PersonId, SkillCode), Tally> tallies,
+        IEnumerable<TakenBy> taken,
+        DateTimeOffset now
+    ) =>
+        Team.Of(
+            new TeamEvidence(
+                [.. book.People],
+                [.. book.Skills],
+                thresholds,
+                tallies,
+                taken.ToLookup(
+                    one => new PersonId(one.Person),
+                    one => new QuizTaken(new ModuleName(one.Module), one.Edition, one.HandedInAt, one.HasPassed)
+                ),
+                [.. book.Library],
+                book.House,
+                book.Zone
+            ),
+            now
+        );
+}
