@@ -47,6 +47,7 @@ internal static class RawLedger
             seq,
             FactOf(seq),
             "test.noted",
+            Subject: null,
             Start.AddMinutes(seq),
             Start.AddMinutes(seq).AddTicks(1),
             "somebody",

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Json.Nodes;
 using Academy.Storage.Rows;
 
@@ -12,6 +11,7 @@ public sealed record Entry(
     long Seq,
     Guid FactId,
     string Kind,
+    Guid? Subject,
     DateTimeOffset At,
     DateTimeOffset RecordedAt,
     string Actor,
@@ -30,11 +30,13 @@ public sealed record Entry(
             ["seq"] = Seq,
             ["id"] = FactId.ToString(),
             ["type"] = Kind,
-            ["at"] = Moment(At),
-            ["recordedAt"] = Moment(RecordedAt),
+            ["at"] = Moments.Write(At),
+            ["recordedAt"] = Moments.Write(RecordedAt),
             ["actor"] = Actor,
             ["data"] = Data.DeepClone(),
         };
+        if (Subject is { } subject)
+            entry["subject"] = subject.ToString();
         if (Device is not null)
             entry["device"] = Device;
         if (Seals.Count > 0)
@@ -51,8 +53,9 @@ public sealed record Entry(
             entry["seq"]!.GetValue<long>(),
             entry["id"]!.GetValue<Guid>(),
             entry["type"]!.GetValue<string>(),
-            Moment(entry["at"]!.GetValue<string>()),
-            Moment(entry["recordedAt"]!.GetValue<string>()),
+            entry["subject"]?.GetValue<Guid>(),
+            Moments.Read(entry["at"]!.GetValue<string>()),
+            Moments.Read(entry["recordedAt"]!.GetValue<string>()),
             entry["actor"]!.GetValue<string>(),
             entry["device"]?.GetValue<string>(),
             entry["words"]?.AsObject() ?? [],
@@ -70,6 +73,7 @@ public sealed record Entry(
             Seq = Seq,
             FactId = FactId,
             Kind = Kind,
+            Subject = Subject,
             At = At,
             RecordedAt = RecordedAt,
             Actor = Actor,
@@ -82,20 +86,6 @@ public sealed record Entry(
 
     /// <summary>Whether the row's columns say what its canonical text says.</summary>
     public bool Matches(LedgerRow row) =>
-        (row.Seq, row.FactId, row.Kind, row.At, row.RecordedAt, row.Actor, row.Device)
-        == (Seq, FactId, Kind, At, RecordedAt, Actor, Device);
-
-    // RFC 3339 in UTC. Milliseconds where that is all there is, else every tick: a moment must read back as it was.
-    private static string Moment(DateTimeOffset moment) =>
-        moment
-            .ToUniversalTime()
-            .ToString(
-                moment.Ticks % TimeSpan.TicksPerMillisecond == 0
-                    ? "yyyy-MM-dd'T'HH:mm:ss.fff'Z'"
-                    : "yyyy-MM-dd'T'HH:mm:ss.fffffff'Z'",
-                CultureInfo.InvariantCulture
-            );
-
-    private static DateTimeOffset Moment(string written) =>
-        DateTimeOffset.Parse(written, CultureInfo.InvariantCulture, DateTimeStyles.RoundtripKind);
+        (row.Seq, row.FactId, row.Kind, row.Subject, row.At, row.RecordedAt, row.Actor, row.Device)
+        == (Seq, FactId, Kind, Subject, At, RecordedAt, Actor, Device);
 }

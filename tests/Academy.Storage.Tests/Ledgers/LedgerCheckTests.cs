@@ -41,10 +41,10 @@ public sealed class LedgerCheckTests
     [InlineData("DELETE FROM ledger")]
     [InlineData("INSERT OR REPLACE INTO ledger SELECT * FROM ledger WHERE seq = 1100")]
     [InlineData(
-        "REPLACE INTO ledger SELECT salon_id, 1234, fact_id, kind, at, recorded_at, actor, device, canonical, prev_hash, hash FROM ledger WHERE seq = 3"
+        "REPLACE INTO ledger SELECT salon_id, 1234, fact_id, kind, subject, at, recorded_at, actor, device, canonical, prev_hash, hash FROM ledger WHERE seq = 3"
     )]
     [InlineData(
-        "INSERT INTO ledger SELECT salon_id, 1300, x'00', kind, at, recorded_at, actor, device, canonical, prev_hash, hash FROM ledger WHERE seq = 3"
+        "INSERT INTO ledger SELECT salon_id, 1300, x'00', kind, subject, at, recorded_at, actor, device, canonical, prev_hash, hash FROM ledger WHERE seq = 3"
     )]
     [InlineData("UPDATE words SET text = 'did it well'")]
     [InlineData("UPDATE words SET path = 'elsewhere', text = NULL, key = NULL")]
