@@ -12,7 +12,7 @@ public static class CheckModules
             output.WriteLine(finding);
         var wrong = library.Findings.Count(finding => finding.Severity > Severity.Hint);
         output.WriteLine(
-            $"{library.Modules.Length} modules can be served, {wrong} findings to put right, {library.Findings.Length - wrong} hints"
+            $"{library.Modules.Count} modules can be served, {wrong} findings to put right, {library.Findings.Count - wrong} hints"
         );
         return wrong == 0 ? 0 : 1;
     }

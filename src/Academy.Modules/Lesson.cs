@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Academy.Competence;
 using Academy.Competence.Quizzes;
 using Academy.Modules.Pictures;
 
@@ -18,7 +19,7 @@ public sealed record Lesson(
     Module Module,
     string Html,
     string SourcesHtml,
-    ImmutableArray<Part> Parts,
+    Listed<Part> Parts,
     ImmutableDictionary<string, string> Explanations,
     ImmutableDictionary<string, Picture> Pictures
 );

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Academy.Competence;
 using Academy.Competence.Quizzes;
 using Academy.Modules.Pictures;
 using Academy.Modules.Reading;
@@ -10,22 +11,22 @@ public sealed class ModuleLibrary
 {
     private readonly ImmutableDictionary<string, Lesson> _lessons;
 
-    private ModuleLibrary(ImmutableArray<Lesson> lessons, ImmutableArray<Finding> findings)
+    private ModuleLibrary(Listed<Lesson> lessons, Listed<Finding> findings)
     {
         Lessons = lessons;
         Modules = [.. lessons.Select(lesson => lesson.Module)];
         Findings = findings;
-        _lessons = lessons.ToImmutableDictionary(lesson => lesson.Module.Name, StringComparer.Ordinal);
+        _lessons = lessons.ToImmutableDictionary(lesson => lesson.Module.Name.Value, StringComparer.Ordinal);
     }
 
     /// <summary>The modules that can be served, by name.</summary>
-    public ImmutableArray<Module> Modules { get; }
+    public Listed<Module> Modules { get; }
 
     /// <summary>The same modules with their pages and pictures.</summary>
-    public ImmutableArray<Lesson> Lessons { get; }
+    public Listed<Lesson> Lessons { get; }
 
     /// <summary>What the authors should know, by file and line.</summary>
-    public ImmutableArray<Finding> Findings { get; }
+    public Listed<Finding> Findings { get; }
 
     /// <summary>The lesson of that name, or null.</summary>
     public Lesson? Find(string name) => _lessons.GetValueOrDefault(name);

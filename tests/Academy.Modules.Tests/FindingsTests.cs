@@ -300,7 +300,7 @@ public class FindingsTests
         );
         var findings = folder.Load().Findings;
 
-        Assert.Equal(2, findings.Length);
+        Assert.Equal(2, findings.Count);
         Assert.Contains(findings, finding => finding.Message.StartsWith("The lesson has 13", StringComparison.Ordinal));
         Assert.Contains(
             findings,

@@ -15,9 +15,9 @@ public class ModuleLibraryTests
         Assert.Empty(library.Findings);
         Assert.Equal(
             ("towels", "Towels: dry first, blow later", "How to take most of the water out of a coat by hand.", 6, 2, 1),
-            (module.Name, module.Title, module.Summary, module.Minutes, module.Edition, module.SafetyCriticalSince)
+            (module.Name.Value, module.Title, module.Summary, module.Minutes, module.Edition, module.SafetyCriticalSince)
         );
-        Assert.Equal(["bath", "drying-by-hand"], module.Opens);
+        Assert.Equal([new("bath"), new("drying-by-hand")], module.Opens);
         Assert.Equal(new Aim("why", "Say why a towel comes before a dryer"), module.Aims[0]);
         Assert.Equal(
             [new Source(1, "Saltmarsh Lane, an invented salon", "House rules", 2026, "https://example.org/house-rules")],
@@ -27,7 +27,7 @@ public class ModuleLibraryTests
             (new(2026, 11, 25), new(2027, 11, 25), 180, false),
             (module.ReviewedOn, module.ReviewDueOn, module.RefresherDays, module.RenewedEachSpring)
         );
-        Assert.Equal(24, module.Questions.Length);
+        Assert.Equal(24, module.Questions.Count);
     }
 
     [Fact]
@@ -72,7 +72,7 @@ public class ModuleLibraryTests
             .WithSample()
             .With("z-empty", "notes.txt", "no module file");
 
-        Assert.Equal(["towels"], folder.Load().Modules.Select(module => module.Name));
+        Assert.Equal(["towels"], folder.Load().Modules.Select(module => module.Name.Value));
         Assert.Equal(
             ["a-broken/module.md", "a-broken/module.md", "z-empty/module.md"],
             folder.Load().Findings.Select(finding => finding.File)

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Academy.Competence.Quizzes;
 
 /// <summary>What somebody picked for one question.</summary>
@@ -8,7 +6,7 @@ namespace Academy.Competence.Quizzes;
 /// Places of the picked options, counted from 0, in the order in which the draw showed them, not in the order of the file:
 /// so nothing that the page sends tells which option is right.
 /// </param>
-public sealed record Answer(string QuestionId, ImmutableArray<int> Picked);
+public sealed record Answer(string QuestionId, Listed<int> Picked);
 
 /// <summary>What came of an attempt.</summary>
 /// <param name="Right">How many questions were answered right.</param>
@@ -16,13 +14,7 @@ public sealed record Answer(string QuestionId, ImmutableArray<int> Picked);
 /// <param name="Wrong">The ids of the others, in the order in which they were asked.</param>
 /// <param name="MustKnowWrong">Those among <paramref name="Wrong"/> that are must-know.</param>
 /// <param name="HasPassed">Whether the pass mark was reached and every must-know question was right.</param>
-public sealed record Result(
-    int Right,
-    int Of,
-    ImmutableArray<string> Wrong,
-    ImmutableArray<string> MustKnowWrong,
-    bool HasPassed
-);
+public sealed record Result(int Right, int Of, Listed<string> Wrong, Listed<string> MustKnowWrong, bool HasPassed);
 
 /// <summary>As much of one earlier attempt at a module as the rules about the next one ask for.</summary>
 /// <param name="HandedInAt">The moment at which it was handed in.</param>

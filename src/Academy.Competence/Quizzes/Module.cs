@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Academy.Competence.Quizzes;
 
 /// <summary>One lesson that a salon studies, in one edition, with everything that its quiz and its standing need.</summary>
@@ -9,8 +7,8 @@ namespace Academy.Competence.Quizzes;
 /// </remarks>
 public sealed record Module
 {
-    /// <summary>The stable short name, lower-case letters, digits and hyphens, such as <c>heat-stroke</c>.</summary>
-    public required string Name { get; init; }
+    /// <summary>The stable short name: small letters, digits and hyphens, such as <c>heat-stroke</c>.</summary>
+    public required ModuleName Name { get; init; }
 
     /// <summary>The title as a person reads it.</summary>
     public required string Title { get; init; }
@@ -32,13 +30,13 @@ public sealed record Module
     public required string Hash { get; init; }
 
     /// <summary>The codes of the skills that ask for this module.</summary>
-    public required ImmutableArray<string> Opens { get; init; }
+    public required Listed<SkillCode> Opens { get; init; }
 
     /// <summary>What somebody can do after studying the module; every question checks one of these.</summary>
-    public required ImmutableArray<Aim> Aims { get; init; }
+    public required Listed<Aim> Aims { get; init; }
 
     /// <summary>The published sources that the lesson rests on, by the number it cites them with.</summary>
-    public required ImmutableArray<Source> Sources { get; init; }
+    public required Listed<Source> Sources { get; init; }
 
     /// <summary>The day on which somebody last compared the whole module with its sources.</summary>
     public required DateOnly ReviewedOn { get; init; }
@@ -53,7 +51,7 @@ public sealed record Module
     public bool RenewedEachSpring { get; init; }
 
     /// <summary>Every question that a quiz may draw, in the order of the file.</summary>
-    public required ImmutableArray<Question> Questions { get; init; }
+    public required Listed<Question> Questions { get; init; }
 }
 
 /// <summary>One thing that somebody can do after the module.</summary>

@@ -1,4 +1,4 @@
-using System.Collections.Immutable;
+using Academy.Competence.Salons;
 
 namespace Academy.Competence.Quizzes;
 
@@ -9,14 +9,14 @@ public static class Quizzing
     public static TimeSpan FirstWait { get; } = TimeSpan.FromMinutes(10);
 
     /// <summary>Draws the quiz at the end of a module.</summary>
-    public static ImmutableArray<Question> Draw(Module module, int seed) => Draw(module, seed, QuizKind.Whole);
+    public static Listed<Question> Draw(Module module, int seed) => Draw(module, seed, QuizKind.Whole);
 
     /// <summary>Draws a quiz: which questions, in which order, each with its options in an order of its own.</summary>
     /// <remarks>
     /// One module, seed and kind always give the same quiz. Must-know questions are drawn up to the number of the kind and never
     /// more, so a module with few other questions gives a shorter quiz.
     /// </remarks>
-    public static ImmutableArray<Question> Draw(Module module, int seed, QuizKind kind)
+    public static Listed<Question> Draw(Module module, int seed, QuizKind kind)
     {
         var chance = new SplitMix64(unchecked((ulong)seed));
         var mustKnow = chance.Shuffle(module.Questions.Where(question => question.IsMustKnow)).Take(kind.MostMustKnow).ToArray();
@@ -44,19 +44,19 @@ public static class Quizzing
     {
         var asked = Draw(module, seed, kind);
         var picked = answers.ToLookup(answer => answer.QuestionId, answer => answer.Picked);
-        ImmutableArray<Question> wrong =
+        Listed<Question> wrong =
         [
             .. asked.Where(question => !picked[question.Id].TakeLast(1).Any(places => question.IsAnsweredBy(places))),
         ];
-        ImmutableArray<string> mustKnowWrong = [.. wrong.Where(question => question.IsMustKnow).Select(question => question.Id)];
-        var right = asked.Length - wrong.Length;
+        Listed<string> mustKnowWrong = [.. wrong.Where(question => question.IsMustKnow).Select(question => question.Id)];
+        var right = asked.Count - wrong.Count;
 
         return new(
             right,
-            asked.Length,
+            asked.Count,
             [.. wrong.Select(question => question.Id)],
             mustKnowWrong,
-            kind.IsPassMark(right, asked.Length) && mustKnowWrong.IsEmpty
+            kind.IsPassMark(right, asked.Count) && mustKnowWrong.IsEmpty
         );
     }
 
@@ -72,7 +72,7 @@ public static class Quizzing
         {
             [] => null,
             [var only] => only.HandedInAt + FirstWait,
-            [var last, ..] => LocalDay.StartOf(LocalDay.Of(last.HandedInAt, zone).AddDays(1), zone),
+            [var last, ..] => SalonDay.End(SalonDay.Of(last.HandedInAt, zone), zone),
         };
     }
 }

@@ -1,3 +1,5 @@
+using Academy.Competence.Salons;
+
 namespace Academy.Competence.Quizzes;
 
 /// <summary>Says when a module's next refresher is due.</summary>
@@ -52,7 +54,7 @@ public static class Refreshing
     {
         public State Then(Attempt attempt, int longest, TimeZoneInfo zone)
         {
-            var day = LocalDay.Of(attempt.HandedInAt, zone);
+            var day = SalonDay.Of(attempt.HandedInAt, zone);
             if (attempt.HasPassed)
                 return new(IsEarly(day) ? Gap : NextGap(Gap, hasPassed: true, longest), 0, day, day);
             return Failed == 0

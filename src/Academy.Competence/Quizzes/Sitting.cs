@@ -1,5 +1,6 @@
 using Academy.Competence.Facts;
 using Academy.Competence.People;
+using Academy.Competence.Salons;
 
 namespace Academy.Competence.Quizzes;
 
@@ -39,7 +40,7 @@ public sealed record Sitting(
 
         IEnumerable<Reason> Against()
         {
-            if (!person.WorksOn(LocalDay.Of(now, zone)))
+            if (!person.WorksOn(SalonDay.Of(now, zone)))
                 yield return new NotWorkingHere(person.Id);
             if (readOutBy is { MayJudgeByRole: false })
                 yield return new SeniorOrOwnerOnly(readOutBy.Role);
@@ -53,7 +54,7 @@ public sealed record Sitting(
     {
         var result = Quizzing.Mark(module, Seed, Kind, answers);
         return Decision.Of(
-            module.Hash == ContentHash ? [] : [new NotTheEditionDrawn(new ModuleName(module.Name))],
+            module.Hash == ContentHash ? [] : [new NotTheEditionDrawn(module.Name)],
             new AttemptHandedIn(
                 Id,
                 Person,
@@ -67,7 +68,7 @@ public sealed record Sitting(
                 answers.Select(answer => $"{answer.QuestionId}:{string.Join(',', answer.Picked)}").ToListed(),
                 result.Right,
                 result.Of,
-                result.MustKnowWrong.ToListed(),
+                result.MustKnowWrong,
                 result.HasPassed,
                 ReadOutBy
             )

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Academy.Competence.Quizzes;
 
 /// <summary>A small generator of chance that gives the same numbers for the same seed on every machine, for ever.</summary>
@@ -29,7 +27,7 @@ public sealed class SplitMix64(ulong seed)
     public int Below(int limit) => (int)Math.BigMul(Next(), (ulong)limit, out _);
 
     /// <summary>The same things in an order by chance, every order equally likely (Fisher and Yates).</summary>
-    public ImmutableArray<T> Shuffle<T>(IEnumerable<T> items)
+    public Listed<T> Shuffle<T>(IEnumerable<T> items)
     {
         var cards = items.ToArray();
         for (var last = cards.Length - 1; last > 0; last--)

@@ -8,12 +8,16 @@ public static class SalonDay
         DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(at, zone).DateTime);
 
     /// <summary>The first moment of the day after this one: days are half-open, also across a change of clocks.</summary>
-    /// <remarks>Where midnight is skipped by the clocks the day begins at the first moment that exists.</remarks>
+    /// <remarks>
+    /// Where midnight is skipped by the clocks (Santiago in spring) the day begins at the first moment that exists; where it comes
+    /// twice (Havana in autumn), with the first of the two.
+    /// </remarks>
     public static DateTimeOffset End(DateOnly day, TimeZoneInfo zone)
     {
         var midnight = day.AddDays(1).ToDateTime(TimeOnly.MinValue);
         while (zone.IsInvalidTime(midnight))
             midnight = midnight.AddMinutes(15);
-        return new DateTimeOffset(midnight, zone.GetUtcOffset(midnight)).ToUniversalTime();
+        var offset = zone.IsAmbiguousTime(midnight) ? zone.GetAmbiguousTimeOffsets(midnight).Max() : zone.GetUtcOffset(midnight);
+        return new DateTimeOffset(midnight, offset).ToUniversalTime();
     }
 }

@@ -15,11 +15,14 @@ internal sealed class CautionRenderer : HtmlObjectRenderer<AlertBlock>
             ["NOTE"] = ("caution soft", "Note"),
         };
 
+    /// <summary>Where the drawn sign goes. No author can write this, because HTML does nothing in a lesson.</summary>
+    public const string Sign = """<span class="caution-sign"></span>""";
+
     protected override void Write(HtmlRenderer renderer, AlertBlock block)
     {
         var (style, word) = Kinds.TryGetValue(block.Kind.ToString(), out var kind) ? kind : Kinds["CAUTION"];
         renderer.EnsureLine();
-        renderer.Write($"""<div class="{style}" role="note"><div><p class="caution-word">{word}</p>""").WriteLine();
+        renderer.Write($"""<div class="{style}" role="note">{Sign}<div><p class="says">{word}</p>""").WriteLine();
         renderer.WriteChildren(block);
         renderer.Write("</div></div>").WriteLine();
     }

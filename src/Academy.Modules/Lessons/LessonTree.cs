@@ -152,7 +152,7 @@ internal sealed class LessonTree(
                     column < table.ColumnDefinitions.Count
                     && table.ColumnDefinitions[column].Alignment is { } side and not TableColumnAlign.Left
                 )
-                    cell.GetAttributes().AddClass(side == TableColumnAlign.Right ? "to-right" : "to-middle");
+                    cell.GetAttributes().AddClass(side == TableColumnAlign.Right ? "ta-right" : "ta-center");
             }
         }
         foreach (var column in table.ColumnDefinitions)

@@ -47,11 +47,16 @@ internal static class SafeHtml
         "height",
         "loading",
         "start",
+        "value",
         "scope",
         "role",
         "tabindex",
         "aria-label",
     ];
+
+    // The portal's own drawing of a caution, put in behind the gate, which lets no drawings through.
+    private const string DrawnSign =
+        """<svg class="ic" aria-hidden="true" focusable="false"><use href="#ic-caution"></use></svg>""";
 
     public static string Of(string html, Findings findings)
     {
@@ -66,6 +71,6 @@ internal static class SafeHtml
         );
         gate.RemovingTag += (_, stopped) => findings.Fault(0, $"<{stopped.Tag.LocalName}> was taken out of the page.");
         gate.RemovingAttribute += (_, stopped) => findings.Fault(0, $"{stopped.Attribute.Name} was taken out of the page.");
-        return gate.Sanitize(html);
+        return gate.Sanitize(html).Replace(CautionRenderer.Sign, DrawnSign, StringComparison.Ordinal);
     }
 }

@@ -1,6 +1,6 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using System.Net;
+using Academy.Competence;
 using Academy.Competence.Quizzes;
 
 namespace Academy.Modules.Lessons;
@@ -10,11 +10,10 @@ internal static class SourceList
 {
     public static string IdOf(int source) => string.Create(CultureInfo.InvariantCulture, $"source-{source}");
 
-    public static string Html(ImmutableArray<Source> sources) =>
+    public static string Html(Listed<Source> sources) =>
         $"""<h2 id="sources">Sources</h2><ol class="sources">{string.Concat(sources.OrderBy(source => source.Id).Select(Item))}</ol>""";
 
-    private static string Item(Source source) =>
-        $"""<li id="{IdOf(source.Id)}"><span class="source-number">{source.Id}</span><span>{Words(source)}</span></li>""";
+    private static string Item(Source source) => $"""<li id="{IdOf(source.Id)}" value="{source.Id}">{Words(source)}</li>""";
 
     private static string Words(Source source) =>
         $"""{Encoded(source.Organisation)}: <cite>{Encoded(source.Title)}</cite>, {source.Year}. <a href="{Encoded(source.Link)}">{Encoded(Shown(source.Link))}</a>""";

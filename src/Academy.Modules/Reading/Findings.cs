@@ -1,4 +1,4 @@
-using System.Collections.Immutable;
+using Academy.Competence;
 
 namespace Academy.Modules.Reading;
 
@@ -18,5 +18,5 @@ internal sealed class Findings(string file, Severity worst = Severity.Broken)
 
     public void Hint(int line, string message) => _found.Add(new(file, line, Severity.Hint, message));
 
-    public ImmutableArray<Finding> InOrder() => [.. _found.OrderBy(finding => finding.Line)];
+    public Listed<Finding> InOrder() => [.. _found.OrderBy(finding => finding.Line)];
 }

@@ -1,4 +1,4 @@
-using System.Collections.Immutable;
+using Academy.Competence;
 using Academy.Competence.Quizzes;
 using YamlDotNet.RepresentationModel;
 
@@ -22,7 +22,7 @@ internal sealed record FrontMatter(
         Dictionary<int, int> sourceLines = [];
         Module module = new()
         {
-            Name = Name(fields, folder, findings),
+            Name = new(Name(fields, folder, findings)),
             Title = fields.Text("title"),
             Summary = fields.Text("summary"),
             Minutes = fields.Number("minutes", 1, 90),
@@ -53,12 +53,12 @@ internal sealed record FrontMatter(
         return name;
     }
 
-    private static string Skill(YamlNode skill, Findings findings)
+    private static SkillCode Skill(YamlNode skill, Findings findings)
     {
         var code = (skill as YamlScalarNode)?.Value ?? "";
         if (!Slug.Is(code))
             findings.Broken(YamlBlock.FileLine(skill.Start), $"A skill under \"opens\" has to be its code: {Slug.Words}.");
-        return code;
+        return new(code);
     }
 
     private static Aim Aim(YamlNode aim, Dictionary<string, int> lines, Findings findings)

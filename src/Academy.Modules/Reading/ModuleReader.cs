@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
+using Academy.Competence;
 using Academy.Competence.Quizzes;
 using Academy.Modules.Lessons;
 using Academy.Modules.Pictures;
@@ -18,7 +19,7 @@ internal sealed class ModuleReader(string folder)
     private readonly List<Finding> _inPictures = [];
 
     /// <summary>The lesson, or null where it is broken, and all that was found.</summary>
-    public static (Lesson? Lesson, ImmutableArray<Finding> Findings) Read(string folder)
+    public static (Lesson? Lesson, Listed<Finding> Findings) Read(string folder)
     {
         ModuleReader reader = new(folder);
         var lesson = reader.Guarded();

@@ -41,13 +41,11 @@ internal static partial class QuizCheck
         var right = question.Options.Count(option => option.IsRight);
         if (right < 1)
             findings.Broken(line, "No option is right. Write at least one \"- Right: \".");
-        if (question.Options.Length - right < 2)
-            findings.Broken(line, $"There are {question.Options.Length - right} wrong options; write at least 2.");
+        if (question.Options.Count - right < 2)
+            findings.Broken(line, $"There are {question.Options.Count - right} wrong options; write at least 2.");
         if (question.Options.Any(option => option.Text.Length == 0))
             findings.Broken(line, "An option has no words.");
-        if (
-            question.Options.DistinctBy(option => option.Text, StringComparer.OrdinalIgnoreCase).Count() < question.Options.Length
-        )
+        if (question.Options.DistinctBy(option => option.Text, StringComparer.OrdinalIgnoreCase).Count() < question.Options.Count)
             findings.Broken(line, "Two options have the same words.");
     }
 

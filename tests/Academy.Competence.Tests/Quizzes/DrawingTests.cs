@@ -16,7 +16,7 @@ public class DrawingTests
     {
         var quiz = Quizzing.Draw(TestModule.Drying(mustKnow, others), seed: 1);
 
-        Assert.Equal(drawn, quiz.Length);
+        Assert.Equal(drawn, quiz.Count);
         Assert.Equal(drawnMustKnow, quiz.Count(question => question.IsMustKnow));
     }
 
@@ -25,7 +25,7 @@ public class DrawingTests
     {
         var quiz = Quizzing.Draw(TestModule.Drying(), seed: 1, QuizKind.Refresher);
 
-        Assert.Equal(8, quiz.Length);
+        Assert.Equal(8, quiz.Count);
         Assert.Equal(4, quiz.Count(question => question.IsMustKnow));
     }
 
@@ -45,7 +45,7 @@ public class DrawingTests
                 {
                     var module = TestModule.Drying(mustKnow, others);
                     var quiz = Quizzing.Draw(module, seed);
-                    return quiz.DistinctBy(question => question.Id).Count() == quiz.Length
+                    return quiz.DistinctBy(question => question.Id).Count() == quiz.Count
                         && quiz.All(drawn =>
                             module
                                 .Questions.Single(question => question.Id == drawn.Id)

@@ -8,14 +8,14 @@ internal static class TestModule
     public static Module Drying(int mustKnow = 6, int others = 20) =>
         new()
         {
-            Name = "drying",
+            Name = new("drying"),
             Title = "Drying",
             Summary = "Dry a coat without heat harm.",
             Minutes = 10,
             Edition = 1,
             SafetyCriticalSince = 1,
             Hash = new('0', 64),
-            Opens = ["cabinet"],
+            Opens = [new("cabinet")],
             Aims = [new("air", "Hold the nozzle so that no skin gets hot")],
             Sources = [],
             ReviewedOn = new(2026, 11, 25),
@@ -50,5 +50,5 @@ internal static class TestModule
         ];
 
     public static IEnumerable<int> Places(Question question, bool right) =>
-        Enumerable.Range(0, question.Options.Length).Where(place => question.Options[place].IsRight == right);
+        Enumerable.Range(0, question.Options.Count).Where(place => question.Options[place].IsRight == right);
 }
