@@ -238,16 +238,23 @@ public sealed class RecordBook(AcademyDb db, BookShelf shelf)
             .Attempts.AsNoTracking()
             .Where(row => row.SalonId == salon.Value && row.Person == person.Value)
             .OrderBy(row => row.HandedInAt)
-            .Select(row => new QuizTaken(new ModuleName(row.Module), row.Edition, row.HandedInAt, row.HasPassed))
+            .Select(row => new QuizTaken(new ModuleName(row.Module), row.Edition, row.HandedInAt, row.HasPassed, row.IsRefresher))
             .ToListAsync(stop);
 
-    private sealed record TakenBy(Guid Person, string Module, int Edition, DateTimeOffset HandedInAt, bool HasPassed);
+    private sealed record TakenBy(
+        Guid Person,
+        string Module,
+        int Edition,
+        DateTimeOffset HandedInAt,
+        bool HasPassed,
+        bool IsRefresher
+    );
 
     private IQueryable<TakenBy> Taken(SalonId salon, DateTimeOffset knownAt) =>
         db
             .Attempts.AsNoTracking()
             .Where(row => row.SalonId == salon.Value && row.RecordedAt <= knownAt)
-            .Select(row => new TakenBy(row.Person, row.Module, row.Edition, row.HandedInAt, row.HasPassed));
+            .Select(row => new TakenBy(row.Person, row.Module, row.Edition, row.HandedInAt, row.HasPassed, row.IsRefresher));
 
     private IQueryable<Rows.LedgerRow> OfTheBook(SalonId salon) =>
         db.Ledger.Where(row => row.SalonId == salon.Value && BookKinds.Contains(row.Kind));
@@ -281,7 +288,7 @@ public sealed class RecordBook(AcademyDb db, BookShelf shelf)
                 tallies,
                 taken.ToLookup(
                     one => new PersonId(one.Person),
-                    one => new QuizTaken(new ModuleName(one.Module), one.Edition, one.HandedInAt, one.HasPassed)
+                    one => new QuizTaken(new ModuleName(one.Module), one.Edition, one.HandedInAt, one.HasPassed, one.IsRefresher)
                 ),
                 [.. book.Library],
                 book.House,

@@ -68,10 +68,23 @@ public static class Clearing
         }
     }
 
-    /// <summary>The owner declares experience: for the first people of a salon, and where nobody is alone in a skill.</summary>
+    /// <summary>
+    /// The owner declares experience: for whoever has no path in a skill yet, the first people of a salon above all, and for
+    /// anybody where nobody is alone in it; the second is an exception, and the board shows it.
+    /// </summary>
+    /// <param name="id">The id of the decision to be.</param>
+    /// <param name="standing">Where the person stands at this moment.</param>
+    /// <param name="isSomebodyAlone">Whether anybody who works here is alone in the skill.</param>
+    /// <param name="person">Who has the experience.</param>
+    /// <param name="owner">Who declares it.</param>
+    /// <param name="on">The day from which it counts, and on which it stands for the grooms that recency asks.</param>
+    /// <param name="reason">What the experience is.</param>
+    /// <param name="now">When.</param>
+    /// <param name="zone">The salon's zone.</param>
     public static Decision Declare(
         DecisionId id,
         Standing standing,
+        bool isSomebodyAlone,
         Person person,
         Person owner,
         DateOnly on,
@@ -93,8 +106,10 @@ public static class Clearing
                 yield return new NotWorkingHere(person.Id);
             if (standing.Kind == StandingKind.Alone)
                 yield return new AloneAlready(standing.Skill);
-            if (standing.Kind == StandingKind.StoodDown || standing.Tally.OpenReviews > 0)
-                yield return new ReviewComesFirst(standing.Skill);
+            foreach (var stop in Stops(standing))
+                yield return stop;
+            if (standing.Tally.HasPath && isSomebodyAlone && standing.Kind != StandingKind.Alone)
+                yield return new DeclaredAlready(standing.Skill);
             if (on > SalonDay.Of(now, zone))
                 yield return new InTheFuture(SalonDay.End(on.AddDays(-1), zone));
             if (reason.IsEmpty)
@@ -156,19 +171,22 @@ public static class Clearing
         var standing = one.Standing;
         if (standing.Kind == StandingKind.Alone)
             yield return new AloneAlready(standing.Skill);
-        if (standing.Tally.OpenReviews > 0)
-            yield return new ReviewComesFirst(standing.Skill);
-        if (standing.Kind == StandingKind.StoodDown)
-            yield return new NotReady(
-                standing.Skill,
-                new StoodDownSince(standing.Since ?? today, standing.Tally.StandDown is { IsTechnique: true })
-            );
+        foreach (var stop in Stops(standing))
+            yield return stop;
         if (one.Limits.Until < today)
             yield return new LimitInThePast(one.Limits.Until!.Value);
-        if (standing.Why.Any(gap => gap is SkillTurnedOff))
-            yield return new NotReady(standing.Skill, new SkillTurnedOff());
         if (!against && standing.Kind is StandingKind.Learning or StandingKind.Lapsed or StandingKind.CheckAgain)
             foreach (var gap in standing.Gaps.Concat(standing.Why).Where(gap => gap is not SkillTurnedOff).Distinct())
+                yield return new NotReady(standing.Skill, gap);
+    }
+
+    // What no decision goes over, not even one against the rules.
+    private static IEnumerable<Reason> Stops(Standing standing)
+    {
+        if (standing.Tally.OpenReviews > 0)
+            yield return new ReviewComesFirst(standing.Skill);
+        foreach (var gap in standing.Why.Where(gap => gap is SkillTurnedOff or StoodDownSince))
+            if (standing.Kind != StandingKind.Ready)
                 yield return new NotReady(standing.Skill, gap);
     }
 }

@@ -22,7 +22,8 @@ public sealed record ModuleAsked(
 /// <param name="Edition">The edition it was taken in.</param>
 /// <param name="HandedInAt">When.</param>
 /// <param name="HasPassed">Whether it was passed.</param>
-public sealed record QuizTaken(ModuleName Module, int Edition, DateTimeOffset HandedInAt, bool HasPassed);
+/// <param name="IsRefresher">A refresher: it keeps a pass alive, but neither passes a newer edition nor renews for a season.</param>
+public sealed record QuizTaken(ModuleName Module, int Edition, DateTimeOffset HandedInAt, bool HasPassed, bool IsRefresher);
 
 /// <summary>Where one person stands in one module on one day.</summary>
 public enum ModuleState
@@ -102,37 +103,47 @@ public static class Knowledge
     {
         if (module is null)
             return new(name, ModuleState.NotInLibrary, PassedOn: null, DueOn: null);
-        if (taken.Where(one => one.HasPassed).MaxBy(one => one.HandedInAt) is not { } newest)
+        if (NewestPass(taken, module) is not { } newest)
             return new(name, ModuleState.NotPassed, PassedOn: null, DueOn: null);
 
         var passedOn = SalonDay.Of(newest.HandedInAt, zone);
         var refresher = module.RefresherDays is { } longest
             ? Refreshing.After(taken.Select(one => new Attempt(one.HandedInAt, one.HasPassed)), longest, zone)
             : null;
+        var overdue = Earlier(refresher?.DueOn, refresher?.ExpiresOn);
         var renewal = module.RenewedEachSpring ? LastDayBeforeRenewal(passedOn, house) : (DateOnly?)null;
         return new(
             name,
-            StateOf(newest, module, refresher, renewal, today),
+            StateOf(newest, module, refresher is { IsPaused: true }, overdue, renewal, today),
             passedOn,
-            Earlier(refresher?.DueOn.AddDays(-1), renewal)
+            Earlier(overdue?.AddDays(-1), renewal)
         );
     }
+
+    // A quiz drawn before the newer edition came may be handed in after a pass in that one: it takes nothing away.
+    private static QuizTaken? NewestPass(IEnumerable<QuizTaken> taken, ModuleAsked module) =>
+        taken
+            .Where(one => one is { HasPassed: true, IsRefresher: false })
+            .OrderBy(one => one.Edition >= module.SafetyCriticalSince)
+            .ThenBy(one => one.HandedInAt)
+            .LastOrDefault();
 
     private static ModuleState StateOf(
         QuizTaken pass,
         ModuleAsked module,
-        NextRefresher? refresher,
+        bool isPaused,
+        DateOnly? overdue,
         DateOnly? renewal,
         DateOnly today
     )
     {
         if (pass.Edition < module.SafetyCriticalSince)
             return ModuleState.EditionTooOld;
-        if (refresher is { IsPaused: true })
+        if (isPaused)
             return ModuleState.RefresherFailed;
         if (renewal < today)
             return ModuleState.NotRenewed;
-        return refresher?.DueOn <= today ? ModuleState.RefresherOverdue : ModuleState.Current;
+        return overdue <= today ? ModuleState.RefresherOverdue : ModuleState.Current;
     }
 
     private static DateOnly? Earlier(DateOnly? one, DateOnly? other) =>

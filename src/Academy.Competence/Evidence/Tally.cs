@@ -126,6 +126,9 @@ public sealed record Tally
             .GroupBy(groom => groom.Senior)
             .Count(group => group.Count() >= Threshold.RatingsPerSenior);
 
+    /// <summary>Whether anything was ever rated or decided here.</summary>
+    public bool HasPath => Rated > 0 || Clearance is not null;
+
     /// <summary>Folds a whole path, already in order.</summary>
     public static Tally Of(IEnumerable<Step> path, Threshold threshold) =>
         path.Aggregate(Empty, (tally, step) => tally.Add(step, threshold));
