@@ -1,4 +1,7 @@
 using System.Net;
+using System.Security.Claims;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -62,6 +65,7 @@ public sealed class HeadersTests
         Assert.Matches("script-src 'nonce-[A-Za-z0-9+/]{24}' 'strict-dynamic';", Policy(first));
         Assert.DoesNotContain("unsafe-inline", Policy(first), StringComparison.Ordinal);
         var page = await Portal.ReadAsync(first);
+        Assert.NotEmpty(page.Scripts);
         Assert.All(
             page.Scripts,
             script => Assert.Contains($"'nonce-{script.GetAttribute("nonce")}'", Policy(first), StringComparison.Ordinal)
@@ -101,6 +105,35 @@ public sealed class HeadersTests
         using var answer = await portal.Visitor().GetAsync("/heat", TestContext.Current.CancellationToken);
 
         Assert.False(answer.Headers.Contains("Set-Cookie"));
+    }
+
+    // ASVS 5.0.0, V14.3.2: what a signed-in person saw is not kept by the browser. The looks of the portal may be.
+    [Theory]
+    [InlineData("/heat", true)]
+    [InlineData("/status/404", true)]
+    [InlineData("/academy.css", false)]
+    public async Task What_a_signed_in_person_saw_is_not_kept(string path, bool noStore)
+    {
+        await using var portal = new Portal().With<IStartupFilter>(new SomebodySignedIn());
+        using var answer = await portal.Visitor().GetAsync(path, TestContext.Current.CancellationToken);
+
+        Assert.Equal(noStore, answer.Headers.CacheControl!.NoStore);
+    }
+
+    private sealed class SomebodySignedIn : IStartupFilter
+    {
+        public Action<IApplicationBuilder> Configure(Action<IApplicationBuilder> next) =>
+            app =>
+            {
+                app.Use(
+                    (http, rest) =>
+                    {
+                        http.User = new ClaimsPrincipal(new ClaimsIdentity("test"));
+                        return rest(http);
+                    }
+                );
+                next(app);
+            };
     }
 
     private static string Policy(HttpResponseMessage answer) =>
