@@ -1,15 +1,27 @@
+using Academy.Web.Access;
 using Academy.Web.Shell;
 
+args = Arguments.Spelled(args);
 var builder = WebApplication.CreateBuilder(args);
+builder.Configuration.AddEnvironmentVariables("ACADEMY_").AddCommandLine(args);
 #pragma warning disable RS0030 // The one place that names the system clock; everything else is handed a TimeProvider.
 builder.Services.AddSingleton(TimeProvider.System);
 #pragma warning restore RS0030
 builder.AddAcademyShell();
+builder.AddAcademyAccess();
+if (builder.AddAcademyStorage() is { } reason)
+{
+    await Console.Error.WriteLineAsync(reason.Sentence);
+    return reason.ExitCode;
+}
 
 var app = builder.Build();
 app.UseAcademyShell();
+app.UseAcademyAccess();
 app.MapAcademyShell();
-app.Run();
+await app.MigrateAcademyAsync();
+await app.RunAsync();
+return 0;
 
 /// <summary>The program, named so that tests can start it.</summary>
 public partial class Program;

@@ -56,8 +56,8 @@ public sealed class Portal : WebApplicationFactory<Program>
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         builder.UseEnvironment("Production");
-        builder.UseSetting("Site:Demo", "true");
-        builder.UseSetting("Site:DataFolder", _folder);
+        builder.UseSetting("Demo", "true");
+        builder.UseSetting("Data:Folder", _folder);
         foreach (var (setting, value) in _settings)
         {
             builder.UseSetting(setting, value);

@@ -46,6 +46,7 @@ public static class AcademyShell
         app.MapStaticAssets().AllowAnonymous();
         app.MapOwnLook();
         app.MapHealthChecks("/healthz/live", new HealthCheckOptions { Predicate = _ => false }).AllowAnonymous();
+        app.MapHealthChecks("/healthz/ready").AllowAnonymous();
         app.MapRazorPages().WithStaticAssets();
         return app;
     }

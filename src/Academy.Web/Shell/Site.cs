@@ -3,23 +3,26 @@ using Microsoft.AspNetCore.HttpOverrides;
 
 namespace Academy.Web.Shell;
 
-/// <summary>What a salon says about its installation, under <c>Site:</c> in the configuration.</summary>
+/// <summary>What a salon says about its installation, in the configuration: <c>Site:</c>, <c>Data:Folder</c>, <c>Demo</c>.</summary>
 /// <param name="Https">One switch: the portal is reached over https, so cookies are locked to it and HSTS is sent.</param>
-/// <param name="Demo">An invented salon that anybody may walk through.</param>
+/// <param name="Demo">An invented salon that anybody at this machine may walk through; it has a database of its own.</param>
 /// <param name="Development">The parts gallery is shown.</param>
-/// <param name="OwnFolder">Where the salon keeps its own colour file and logo.</param>
+/// <param name="DataFolder">Where the database lies, and the salon's own files in a folder below it.</param>
 /// <param name="ColourFile">Name of a style sheet in that folder, or nothing.</param>
 /// <param name="Logo">Name of a picture in that folder, or nothing.</param>
-public sealed record Site(bool Https, bool Demo, bool Development, string OwnFolder, string? ColourFile, string? Logo)
+public sealed record Site(bool Https, bool Demo, bool Development, string DataFolder, string? ColourFile, string? Logo)
 {
+    /// <summary>Where the salon keeps its own colour file and logo.</summary>
+    public string OwnFolder => Path.Combine(DataFolder, "own");
+
     public bool ShowsParts => Demo || Development;
 
     public static Site Of(IConfiguration settings, IHostEnvironment house) =>
         new(
             settings.GetValue("Site:Https", defaultValue: false),
-            settings.GetValue("Site:Demo", defaultValue: false),
+            settings.GetValue("Demo", defaultValue: false),
             house.IsDevelopment(),
-            Path.GetFullPath(Path.Combine(house.ContentRootPath, settings["Site:DataFolder"] ?? "data", "own")),
+            Path.GetFullPath(settings["Data:Folder"] ?? "data", house.ContentRootPath),
             Named(settings["Site:ColourFile"]),
             Named(settings["Site:Logo"])
         );

@@ -73,7 +73,7 @@ public sealed class PartsTests
     [InlineData("false", System.Net.HttpStatusCode.NotFound)]
     public async Task The_gallery_is_shown_in_the_demo_only(string demo, System.Net.HttpStatusCode status)
     {
-        await using var portal = new Portal().With("Site:Demo", demo);
+        await using var portal = new Portal().With("Demo", demo);
         using var answer = await portal.Visitor().GetAsync("/swatches", TestContext.Current.CancellationToken);
 
         Assert.Equal(status, answer.StatusCode);

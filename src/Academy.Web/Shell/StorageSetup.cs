@@ -1,0 +1,58 @@
+using Academy.Storage;
+using Academy.Storage.Accounts;
+using Academy.Storage.Sqlite;
+
+namespace Academy.Web.Shell;
+
+/// <summary>Why the portal did not start: a sentence for whoever started it, and what the shell is told.</summary>
+public sealed record NoStart(string Sentence, int ExitCode)
+{
+    /// <summary>The folder cannot be written; the number is the one that sysexits.h gives to "cannot create output file".</summary>
+    public const int CannotWrite = 73;
+
+    /// <summary>Another process holds the database; sysexits.h calls it a temporary failure.</summary>
+    public const int Taken = 75;
+}
+
+/// <summary>Opens the one file that everything is kept in, in the folder that <c>Data:Folder</c> names.</summary>
+public static class StorageSetup
+{
+    /// <summary>Null when the file is open; otherwise why not.</summary>
+    public static NoStart? AddAcademyStorage(this WebApplicationBuilder builder)
+    {
+        var site = Site.Of(builder.Configuration, builder.Environment);
+        var path = Path.Combine(site.DataFolder, site.Demo ? "demo.db" : "academy.db");
+        try
+        {
+            builder.Services.AddStorageOver(DatabaseFile.Open(path));
+            return null;
+        }
+        catch (DatabaseTakenException taken)
+        {
+            return new NoStart(taken.Message, NoStart.Taken);
+        }
+        catch (Exception refused) when (refused is UnauthorizedAccessException or IOException)
+        {
+            return new NoStart(
+                $"The data folder {site.DataFolder} cannot be written: {refused.Message} "
+                    + "Name another one with the setting Data:Folder (or ACADEMY_Data__Folder in the environment).",
+                NoStart.CannotWrite
+            );
+        }
+    }
+
+    /// <summary>Brings the tables to this version before anything is answered.</summary>
+    public static Task MigrateAcademyAsync(this WebApplication app) =>
+        app.Services.GetRequiredService<DatabaseFile>().MigrateAsync(app.Lifetime.ApplicationStopping);
+
+    private static void AddStorageOver(this IServiceCollection services, DatabaseFile file)
+    {
+        // Made by a function so that the container closes it, and with it the lock, when the portal stops.
+        services.AddSingleton(_ => file);
+        services.AddDbContext<AcademyDb>((parts, options) => options.UseAcademySqlite(parts.GetRequiredService<DatabaseFile>()));
+        services.AddSingleton<BookShelf>();
+        services.AddScoped<RecordBook>();
+        services.AddScoped<Sessions>();
+        services.AddHealthChecks().AddDbContextCheck<AcademyDb>("database");
+    }
+}
