@@ -13,6 +13,13 @@ public sealed class SwatchesModel(Site site) : AcademyPage
 {
     public static readonly string[] Coats = ["smooth", "double", "wire", "silky", "wool", "combination", "hairless", "corded"];
     public static readonly string[] Standings = ["learning", "ready", "alone", "check-again", "lapsed", "stood-down"];
+    public static readonly (string Name, string Seat)[] People =
+    [
+        ("Rosa Marlowe", "senior"),
+        ("Dora Quennell", "senior"),
+        ("Pim Hollis", "junior, 8 months"),
+        ("Oluwaseun Adebayo-Featherstonehaugh", "junior, 11 months"),
+    ];
     public static readonly Pick[] CoatPicks = [.. Coats.Select(coat => new Pick(coat, coat, Coat: coat))];
     public static readonly Pick[] Seen = [new("met", "met"), new("not-yet", "not yet"), new("not-seen", "not seen")];
     public static readonly Pick[] HazardPicks =
