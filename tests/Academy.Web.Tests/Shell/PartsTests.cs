@@ -20,7 +20,7 @@ public sealed class PartsTests
     [Fact]
     public async Task Every_standing_is_a_word_and_a_shape_of_its_own()
     {
-        var marks = (await GalleryAsync()).QuerySelectorAll(".st:not(.boxed)").ToList();
+        var marks = (await GalleryAsync()).QuerySelectorAll("[aria-labelledby=standings] .st:not(.boxed)").ToList();
 
         Assert.Equal(
             ["learning", "ready", "alone", "check again", "lapsed", "stood down"],
@@ -35,7 +35,7 @@ public sealed class PartsTests
     [Fact]
     public async Task The_row_shows_a_stitch_a_point_and_says_it_in_words()
     {
-        var rows = (await GalleryAsync()).QuerySelectorAll(".row").ToList();
+        var rows = (await GalleryAsync()).QuerySelectorAll("[aria-labelledby=row] .row").ToList();
 
         Assert.Equal(
             ["12 of 15", "12 of 15, 13 if this groom suits", "12 of 15, 8 if it needs fixing", "15 of 15", "0 of 17"],
