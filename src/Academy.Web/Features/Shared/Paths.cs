@@ -5,18 +5,37 @@ public static class Paths
 {
     public const string Today = "/";
     public const string Study = "/study";
-    public const string LogGroom = "/grooms/log";
-    public const string MySkills = "/my-skills";
+    public const string LogGroom = "/log";
+    public const string MySkills = "/me";
     public const string Board = "/board";
     public const string SignOffs = "/sign-offs";
     public const string DogCheck = "/dog-check";
     public const string Decide = "/decide";
     public const string People = "/people";
     public const string Dogs = "/dogs";
+    public const string NewDog = "/dogs/new";
     public const string Thresholds = "/thresholds";
     public const string Ledger = "/ledger";
-    public const string Reading = "/reading";
+    public const string Reading = "/readings/new";
     public const string Heat = "/heat";
     public const string SignIn = "/sign-in";
     public const string SignOut = "/sign-out";
+
+    public static string Dog(Guid dog) => $"{Dogs}/{dog}";
+
+    /// <summary>Where a groom of this dog is started, or logged straight away.</summary>
+    public static string LogDog(Guid dog) => $"{LogGroom}?dog={dog}";
+
+    /// <summary>The one page on which a groom is told; <paramref name="dog"/> where nothing is known of the groom yet.</summary>
+    public static string Log(Guid groom, Guid? dog = null) =>
+        dog is null ? $"{LogGroom}/{groom}" : $"{LogGroom}/{groom}?dog={dog}";
+
+    /// <summary>One groom's story.</summary>
+    public static string Groom(Guid groom) => $"/grooms/{groom}";
+
+    /// <summary>Reporting something on a groom, also days later.</summary>
+    public static string Report(Guid groom) => $"/grooms/{groom}/incident";
+
+    /// <summary>Signing off one person's part of a groom.</summary>
+    public static string SignOff(Guid groom, Guid person) => $"{SignOffs}/{groom}?person={person}";
 }
