@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using Academy.Competence;
 using Academy.Competence.Evidence;
+using Academy.Competence.Standings;
 using Academy.Competence.Thresholds;
 
 namespace Academy.Web.Wording;
@@ -21,7 +22,7 @@ public static partial class Say
             NotWorkingHere away => $"{Capital(names.Of(away.Person))} does not work here on that day.",
             OwnerOnly => "Only the owner may do this.",
             OwnerOrDeputyOnly => "Only the owner or a deputy may do this.",
-            SeniorOrOwnerOnly only => $"Only a senior or the owner may do this, not a {Word(only.Role)}.",
+            SeniorOrOwnerOnly only => $"Only a senior or the owner may do this; the role here is {Word(only.Role)}.",
             OwnWork => "Nobody judges their own work: another senior or the owner does.",
             WordsNeeded words => Word(words.For),
             LastOwner => "The salon needs an owner: make somebody else owner first.",
@@ -38,7 +39,7 @@ public static partial class Say
             NotTheSignOffInForce => "That sign-off has been corrected meanwhile: correct the one in force.",
             DidNoPart none => $"{Capital(names.Of(none.Person))} did no part of this groom.",
             SignerNotAloneIn not =>
-                $"{Skill(not.Skill, names)}: not counted, because whoever signs is at {Word(not.Standing)} there, not alone.",
+                $"{Skill(not.Skill, names)}: not counted, because whoever signs is not alone in it but {Word(not.Standing)}.",
             NotHerSignOff => "Only the person whose groom was judged may dispute this sign-off.",
             DisputedAlready => "This sign-off is disputed already: the owner's answer comes first.",
             AnsweredAlready => "This dispute is answered already: the answer stays as it is.",
@@ -108,7 +109,7 @@ public static partial class Say
             NeverEnclosedDrying never => $"{Skill(never.Hazard, names)}: never in a closed dryer, whoever grooms. Dry by hand.",
             NeverMuzzled =>
                 "No muzzle on a dog with breathing trouble, overheated or likely to vomit: not this dog now. The vet decides where health is in doubt.",
-            BreathingTrouble => "Loud or laboured breathing at rest: nobody grooms. Stop, keep it cool and phone the vet.",
+            BreathingTrouble => "Loud or laboured breathing at rest: nobody grooms. Stop and phone the vet.",
             TwoPeopleFor two => $"{Skill(two.Skill, names)}: two people, one of them a senior.",
             TwoPeopleForPeltedFolds => "Pelted coat near skin folds: two people, one of them a senior.",
             LiftTogether { WeightKg: { } kilos } lift =>
@@ -127,13 +128,13 @@ public static partial class Say
         {
             ModuleLacking module => OfModule(module, names),
             RowNotFull row =>
-                $"{Counts.OutOf(row.Have, row.Need)} marks: {Counts.Of(row.Need - row.Have, "more groom that suits", "more grooms that suit")} would fill the row.",
+                $"{Counts.OutOf(row.Have, row.Need)} marks; {Counts.Of(row.Need - row.Have, "more groom that suits", "more grooms that suit")} would fill the row.",
             TooFewBreeds breeds =>
-                $"{Counts.OutOf(breeds.Have, breeds.Need)} breeds among those that suited in the last {Threshold.Window} rated grooms: {breeds.Need - breeds.Have} more asked.",
+                $"{Counts.OutOf(breeds.Have, breeds.Need)} breeds, counting those that suited among the last {Threshold.Window} rated grooms; {breeds.Need - breeds.Have} more asked.",
             TooFewSeniors seniors =>
-                $"{Counts.OutOf(seniors.Have, seniors.Need)} seniors with {Threshold.RatingsPerSenior} ratings each in the last {Threshold.Window} rated grooms: {seniors.Need - seniors.Have} more asked.",
+                $"{Counts.OutOf(seniors.Have, seniors.Need)} seniors with {Threshold.RatingsPerSenior} ratings each in the last {Threshold.Window} rated grooms; {seniors.Need - seniors.Have} more asked.",
             CriticalTooNear critical =>
-                $"A critical incident on {names.Time.Date(critical.On)}, {Counts.Of(critical.RatedSince, "rated groom")} since: {Threshold.Window} are asked, or {Threshold.FewerAfterCritical} and {Threshold.DaysAfterCritical} days.",
+                $"A critical incident on {names.Time.Date(critical.On)}, {Counts.Of(critical.RatedSince, "rated groom")} since; {Threshold.Window} are asked, or {Threshold.FewerAfterCritical} and {Threshold.DaysAfterCritical} days.",
             ReviewOpen { Incidents: 1 } => "1 incident waits for the owner's review.",
             ReviewOpen review => $"{review.Incidents} incidents wait for the owner's review.",
             TooFewRecentGrooms recent => OfRecency(recent, names),
@@ -153,15 +154,16 @@ public static partial class Say
     private static string OfModule(ModuleLacking lacking, Names names)
     {
         var module = names.Of(lacking.Module);
-        var passed = lacking.PassedOn is { } day ? $"passed on {names.Time.Date(day)}" : "passed before";
+        var on = lacking.PassedOn is { } day ? $" on {names.Time.Date(day)}" : "";
         return lacking.State switch
         {
             ModuleState.NotPassed => $"{module} is not passed yet: study it and take its quiz.",
             ModuleState.EditionTooOld =>
-                $"{module} was {passed}, before its last safety change: read the new edition and take its quiz.",
-            ModuleState.RefresherOverdue => $"{module}, {passed}: its refresher is overdue, take it.",
-            ModuleState.RefresherFailed => $"{module}, {passed}: its refresher was twice not passed, study it and take it again.",
-            ModuleState.NotRenewed => $"{module}, {passed}, is renewed each spring: take its quiz again.",
+                $"{module} was passed{on}, but has had a safety change since: read the new edition and take its quiz.",
+            ModuleState.RefresherOverdue => $"{module} was passed{on}, but its refresher is overdue: take it.",
+            ModuleState.RefresherFailed =>
+                $"{module} was passed{on}, but its refresher was twice not passed: study it and take it again.",
+            ModuleState.NotRenewed => $"{module} was passed{on}, but is renewed each spring: take its quiz again.",
             ModuleState.NotInLibrary =>
                 $"{module} is not among the salon's modules, so nobody can pass it: the owner adds it or asks for another.",
             _ => throw new UnreachableException($"{lacking.State} is nothing that lacks."),
@@ -174,7 +176,7 @@ public static partial class Say
         var last = recent.LastOn is { } day
             ? $"the last one {names.Time.Date(day)}, {names.Time.Ago(day)}"
             : "none on record before";
-        return $"{count}, {last}: {recent.Need - recent.Have} more asked.";
+        return $"{count}, {last}; {recent.Need - recent.Have} more asked.";
     }
 
     private static string OfWayBack(OnTheWayBack back) =>
@@ -193,7 +195,8 @@ public static partial class Say
     private static string OfNotAlone(NotAloneIn not, Names names)
     {
         var marks = not is { Have: { } have, Need: { } need } ? $", {Counts.OutOf(have, need)} marks" : "";
-        return $"{Skill(not.Skill, names)}: {Word(not.Standing)}, not alone{marks}.";
+        var waits = not.Standing == StandingKind.Ready ? ", but the owner has not decided yet" : "";
+        return $"{Skill(not.Skill, names)}: {Word(not.Standing)}{marks}{waits}.";
     }
 
     private static string NextOnes(int yet) =>

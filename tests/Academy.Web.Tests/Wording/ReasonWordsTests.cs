@@ -84,10 +84,10 @@ public class ReasonWordsTests
     [Fact]
     public void A_row_says_how_many_more_grooms_would_fill_it()
     {
-        Assert.Equal("11 of 17 marks: 6 more grooms that suit would fill the row.", new RowNotFull(11, 17).Says());
-        Assert.Equal("16 of 17 marks: 1 more groom that suits would fill the row.", new RowNotFull(16, 17).Says());
+        Assert.Equal("11 of 17 marks; 6 more grooms that suit would fill the row.", new RowNotFull(11, 17).Says());
+        Assert.Equal("16 of 17 marks; 1 more groom that suits would fill the row.", new RowNotFull(16, 17).Says());
         Assert.Equal(
-            "Wool: 11 of 17 marks: 6 more grooms that suit would fill the row.",
+            "Wool: 11 of 17 marks; 6 more grooms that suit would fill the row.",
             new NotReady(SkillBook.Wool, new RowNotFull(11, 17)).Says()
         );
     }
@@ -96,11 +96,11 @@ public class ReasonWordsTests
     public void Recency_says_when_the_last_groom_was_and_how_long_ago()
     {
         Assert.Equal(
-            "1 of 3 grooms in the last 120 days, the last one 12 March, 131 days ago: 2 more asked.",
+            "1 of 3 grooms in the last 120 days, the last one 12 March, 131 days ago; 2 more asked.",
             new TooFewRecentGrooms(1, 3, 120, Sample.March12).Says()
         );
         Assert.Equal(
-            "0 of 3 grooms in the last 120 days, none on record before: 3 more asked.",
+            "0 of 3 grooms in the last 120 days, none on record before; 3 more asked.",
             new TooFewRecentGrooms(0, 3, 120, LastOn: null).Says()
         );
     }
