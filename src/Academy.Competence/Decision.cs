@@ -16,6 +16,19 @@ public abstract record Decision
 
     /// <summary>The fact if there is no reason against, otherwise all reasons.</summary>
     internal static Decision Of(IEnumerable<Reason> reasons, Fact fact) => Of(reasons, () => [fact]);
+
+    /// <summary>
+    /// Both decisions as one, to be kept together or not at all: the facts of this one and then of the other, or every reason
+    /// against either.
+    /// </summary>
+    public Decision And(Decision other) =>
+        (this, other) switch
+        {
+            (Granted mine, Granted others) => new Granted(mine.Facts.Concat(others.Facts).ToListed()),
+            _ => new Refused(Against(this).Concat(Against(other)).Distinct().ToListed()),
+        };
+
+    private static Listed<Reason> Against(Decision decision) => decision is Refused refused ? refused.Reasons : [];
 }
 
 /// <summary>Facts that may be kept. Only this library makes it, so nothing can be kept that was not decided.</summary>
