@@ -189,7 +189,7 @@ public sealed record NotReady(SkillCode Skill, Gap Gap) : Reason;
 /// <summary>An open review cannot be decided over: it is closed first.</summary>
 public sealed record ReviewComesFirst(SkillCode Skill) : Reason;
 
-/// <summary>The person is alone in this skill already.</summary>
+/// <summary>The person is alone in this skill already, with these very limits.</summary>
 public sealed record AloneAlready(SkillCode Skill) : Reason;
 
 /// <summary>The limit's last day is past.</summary>
@@ -222,7 +222,7 @@ public sealed record DisputedAlready : Reason;
 /// <summary>The sign-off was on time; there is nothing to admit.</summary>
 public sealed record WasNotLate : Reason;
 
-/// <summary>A declaration needs nobody to be alone in the skill, or the salon's first weeks; this person has a path already.</summary>
+/// <summary>The person has a path in this skill already, and somebody is alone in it: declaring would pass the rules by.</summary>
 public sealed record DeclaredAlready(SkillCode Skill) : Reason;
 
 /// <summary>The last owner cannot leave or give the role up.</summary>

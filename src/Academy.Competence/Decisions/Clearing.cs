@@ -14,7 +14,10 @@ public sealed record ClearanceAsked(DecisionId Id, Standing Standing, Limits Lim
 /// <summary>The owner's decisions. Nothing becomes alone by itself: the rules recommend, the owner decides, with a signature.</summary>
 public static class Clearing
 {
-    /// <summary>One signature over one or several clearances of one person: all of them, or every reason against.</summary>
+    /// <summary>
+    /// One signature over one or several clearances of one person: all of them, or every reason against. For a skill in which she
+    /// is alone already it can only change the limits.
+    /// </summary>
     /// <param name="signature">The signature's id.</param>
     /// <param name="asked">What is asked.</param>
     /// <param name="person">Who may then.</param>
@@ -49,7 +52,7 @@ public static class Clearing
                 now,
                 one.Standing.ThresholdVersion,
                 one.Limits,
-                IsException: one.Standing.Kind != StandingKind.Ready,
+                IsException: one.Standing.Kind is not (StandingKind.Ready or StandingKind.Alone),
                 reason
             );
     }
@@ -169,7 +172,7 @@ public static class Clearing
     private static IEnumerable<Reason> AgainstOne(ClearanceAsked one, bool against, DateOnly today)
     {
         var standing = one.Standing;
-        if (standing.Kind == StandingKind.Alone)
+        if (standing.Kind == StandingKind.Alone && standing.Tally.Clearance?.Limits == one.Limits)
             yield return new AloneAlready(standing.Skill);
         foreach (var stop in Stops(standing))
             yield return stop;

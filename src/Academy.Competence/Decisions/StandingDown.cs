@@ -16,7 +16,7 @@ public static class StandingDown
         {
             if (!by.MayStandDown)
                 yield return new OwnerOrDeputyOnly();
-            if (standing.Tally.Clearance is null || standing.Kind == StandingKind.StoodDown)
+            if (standing.Tally is { Clearance: null } or { StandDown: not null })
                 yield return new NothingToStop(standing.Skill);
             if (reason.IsEmpty)
                 yield return new WordsNeeded(WordsFor.StandDown);

@@ -103,13 +103,14 @@ public static class DogCheck
         var hazards = asked.Dog.HazardsOn(SalonDay.Of(now, zone), house);
         var isAtRisk = RoomHeat.IsAtRisk(hazards);
         var heat = RoomHeat.StateOf(newest, isAtRisk, house, now, zone);
-        var skills = SkillsOf(asked, hazards, heat, team);
+        var named = NamedBy(asked, hazards, heat);
+        var skills = team.Skills.Select(skill => skill.Code).Where(named.Contains).ToListed();
         var nobody = AgainstAnybody(asked, hazards, heat, newest, isAtRisk, house).ToListed();
         var two = ForTwo(asked, hazards).ToListed();
-        var unknown = UnknownOf(asked, team, heat, newest, isAtRisk).ToListed();
+        var unknown = UnknownOf(asked, named, team, heat, newest, isAtRisk).ToListed();
         var cautions = CautionsOf(asked, hazards, heat, newest, isAtRisk, house).ToListed();
 
-        var room = new Room(team, isIn, asked.Dog, heat == HeatState.Hot);
+        var room = new Room(team, isIn, asked.Dog, heat, newest);
         var people = team
             .People.Select(person => Answer(person, skills, room, two, blocked: !nobody.IsEmpty || !unknown.IsEmpty))
             .OrderBy(one => isIn.Contains(one.Person) ? 0 : 1)
@@ -118,13 +119,15 @@ public static class DogCheck
     }
 
     /// <summary>The skills a dog asks for: its coats, the techniques booked, its hazards, and the day's.</summary>
-    private static Listed<SkillCode> SkillsOf(DogAsked asked, Listed<SkillCode> hazards, HeatState heat, Team team)
-    {
-        var coats = new[] { asked.Dog.Coat, asked.Dog.SecondCoat }.OfType<SkillCode>();
-        var day = heat == HeatState.Hot ? [SkillBook.HotDay] : Listed.Of<SkillCode>([]);
-        var all = coats.Concat(asked.Techniques).Concat(hazards).Concat(day).ToHashSet();
-        return team.Skills.Select(skill => skill.Code).Where(all.Contains).ToListed();
-    }
+    private static Listed<SkillCode> NamedBy(DogAsked asked, Listed<SkillCode> hazards, HeatState heat) =>
+        CoatsOf(asked.Dog)
+            .Concat(asked.Techniques)
+            .Concat(hazards)
+            .Concat(heat == HeatState.Hot ? [SkillBook.HotDay] : [])
+            .Distinct()
+            .ToListed();
+
+    private static IEnumerable<SkillCode> CoatsOf(Dog dog) => new[] { dog.Coat, dog.SecondCoat }.OfType<SkillCode>();
 
     private static IEnumerable<Reason> AgainstAnybody(
         DogAsked asked,
@@ -152,33 +155,35 @@ public static class DogCheck
 
     private static IEnumerable<Reason> ForTwo(DogAsked asked, Listed<SkillCode> hazards)
     {
-        var coats = new[] { asked.Dog.Coat, asked.Dog.SecondCoat }.OfType<SkillCode>();
-        foreach (var skill in coats.Concat(hazards).Where(TwoPeople.Contains).Distinct())
+        foreach (var skill in CoatsOf(asked.Dog).Concat(hazards).Where(TwoPeople.Contains).Distinct())
             yield return new TwoPeopleFor(skill);
         if (asked.IsPeltedNearFolds)
             yield return new TwoPeopleForPeltedFolds();
     }
 
-    private static IEnumerable<Reason> UnknownOf(DogAsked asked, Team team, HeatState heat, RoomReading? newest, bool isAtRisk)
+    // A retired skill is asked of no dog: a dog whose coat or whose whole work is retired asks for nothing, and that is unknown.
+    private static IEnumerable<Reason> UnknownOf(
+        DogAsked asked,
+        Listed<SkillCode> named,
+        Team team,
+        HeatState heat,
+        RoomReading? newest,
+        bool isAtRisk
+    )
     {
-        if (asked.Dog.Coat is null)
+        if (CoatsOf(asked.Dog).All(team.Retired.Contains))
             yield return new NoCoatChosen();
-        if (asked.Techniques.IsEmpty)
+        if (asked.Techniques.All(team.Retired.Contains))
             yield return new NoWorkAgreed();
         if (!asked.Dog.IsAgeKnown)
             yield return new AgeUnknown();
-        foreach (var skill in Named(asked).Where(skill => team.Skills.All(known => known.Code != skill)))
+        foreach (var skill in named.Where(skill => !IsKnown(skill)))
             yield return new UnknownSkill(skill);
         if (heat == HeatState.Unknown && isAtRisk)
             yield return new ReadingNeeded(newest?.At);
-    }
 
-    private static IEnumerable<SkillCode> Named(DogAsked asked) =>
-        new[] { asked.Dog.Coat, asked.Dog.SecondCoat }
-            .OfType<SkillCode>()
-            .Concat(asked.Techniques)
-            .Concat(asked.Dog.Hazards)
-            .Distinct();
+        bool IsKnown(SkillCode skill) => team.Retired.Contains(skill) || team.Skills.Any(known => known.Code == skill);
+    }
 
     private static IEnumerable<Reason> CautionsOf(
         DogAsked asked,
@@ -199,7 +204,7 @@ public static class DogCheck
             yield return new NeverASleeve();
     }
 
-    private sealed record Room(Team Team, IReadOnlySet<PersonId> IsIn, Dog Dog, bool IsHot)
+    private sealed record Room(Team Team, IReadOnlySet<PersonId> IsIn, Dog Dog, HeatState Heat, RoomReading? Newest)
     {
         public bool HasOtherSeniorIn(PersonId person) => SeniorsIn.Any(senior => senior.Id != person);
 
@@ -212,7 +217,7 @@ public static class DogCheck
             .Select(skill => (Skill: skill, Lacks: Lacks(person, skill, room).ToListed()))
             .Where(one => !one.Lacks.IsEmpty)
             .ToList();
-        var reasons = lacking.SelectMany(one => one.Lacks).ToListed();
+        var reasons = lacking.SelectMany(one => one.Lacks).Distinct().ToListed();
         if (blocked)
             return new(person.Id, Place.Not, reasons, []);
         if (!room.IsIn.Contains(person.Id))
@@ -254,8 +259,10 @@ public static class DogCheck
         var limits = standing.Limits;
         if (standing.IsWatched)
             yield return new Watched(skill, standing.Tally.WatchedYet);
-        if (limits.NotOnHotDays && room.IsHot)
+        if (limits.NotOnHotDays && room.Heat == HeatState.Hot)
             yield return new NotOnHotDays(skill);
+        if (limits.NotOnHotDays && room.Heat == HeatState.Unknown)
+            yield return new ReadingNeeded(room.Newest?.At);
         if (limits.UpToKg is { } most)
         {
             if (room.Dog.WeightKg is not { } kilos)

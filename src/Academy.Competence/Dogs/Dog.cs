@@ -25,7 +25,7 @@ public enum AgeByLook
 /// <param name="Breed">Breed or cross, from the list or in free words.</param>
 /// <param name="Coat">The coat it usually wears; null until somebody chose one.</param>
 /// <param name="SecondCoat">A second coat, where it wears two; the dog then asks for both.</param>
-/// <param name="Hazards">Hazards that somebody recorded; those that follow from age and weight are added when asked.</param>
+/// <param name="Hazards">Hazards that somebody recorded; those that follow from age, weight and breed are added when asked.</param>
 /// <param name="BornOn">Day of birth, where known.</param>
 /// <param name="Age">What it looks like, where the day of birth is unknown.</param>
 /// <param name="WeightKg">Last known weight in whole kilograms, rounded up; null if never weighed.</param>
@@ -52,10 +52,10 @@ public sealed record Dog(
         || Hazards.Contains(SkillBook.Elderly)
         || Hazards.Contains(SkillBook.VeryYoung);
 
-    /// <summary>Recorded hazards and those that follow from age and weight at this day, each once, in the order of the skill book.</summary>
+    /// <summary>Recorded hazards, then those that follow from age, weight and breed at this day, each once.</summary>
     /// <remarks>A dog born on 29 February is a year older on 28 February of a common year.</remarks>
     public Listed<SkillCode> HazardsOn(DateOnly day, HouseRules house) =>
-        Hazards.Concat(OfAge(day, house)).Concat(OfWeight()).Distinct().ToListed();
+        Hazards.Concat(OfAge(day, house)).Concat(OfWeight()).Concat(OfBreed()).Distinct().ToListed();
 
     private IEnumerable<SkillCode> OfAge(DateOnly day, HouseRules house)
     {
@@ -66,4 +66,6 @@ public sealed record Dog(
     }
 
     private IEnumerable<SkillCode> OfWeight() => WeightKg >= 50 ? [SkillBook.FiftyKilos] : [];
+
+    private IEnumerable<SkillCode> OfBreed() => HeatRisk.IsHeatProne(Breed) ? [SkillBook.HeatProne] : [];
 }

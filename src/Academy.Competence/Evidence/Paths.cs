@@ -68,14 +68,20 @@ public static class Paths
             _ => [],
         };
 
-    /// <summary>The skills that an incident is about for the person it concerns: her coats, and the techniques named or else all that she did.</summary>
+    /// <summary>
+    /// The skills that an incident is about for the person it concerns: the dog's coats and hazards unless somebody else did the
+    /// whole finish, and the techniques named or else all that she did.
+    /// </summary>
+    /// <remarks>Whoever did no part answers for it as the one in charge: for coats, hazards and the techniques named or else all.</remarks>
     public static Listed<SkillCode> SkillsOf(Incident incident, Groom groom, PersonId person)
     {
-        var coats = groom.WholeFinishBy is null || groom.WholeFinishBy == person ? groom.Coats : [];
-        var techniques = incident.During.IsEmpty
-            ? groom.Parts.Where(part => part.Doer == person).Select(part => part.Technique)
-            : incident.During;
-        return coats.Concat(techniques).Distinct().ToListed();
+        var wasInCharge = !groom.Doers.Contains(person);
+        var isHers = wasInCharge || groom.WholeFinishBy is null || groom.WholeFinishBy == person;
+        var hers = groom.Parts.Where(part => wasInCharge || part.Doer == person).Select(part => part.Technique);
+        return (isHers ? groom.Coats.Concat(groom.Hazards) : [])
+            .Concat(incident.During.IsEmpty ? hers : incident.During)
+            .Distinct()
+            .ToListed();
     }
 
     private static StepOf Decided(
@@ -116,7 +122,7 @@ public static class Paths
         var counted =
             signed is not null && story.Counts(signed) ? signed.Counted.FirstOrDefault(one => one.Skill == skill) : null;
         var verdict = Worst(counted?.Verdict, concerned, groom, person, skill, story.Complaints);
-        if (verdict is null && IsFoundUnsuitable(signed, groom, skill))
+        if (verdict is null && IsFoundUnsuitable(story, signed, skill))
             return null;
 
         var step = new Step(
@@ -130,10 +136,12 @@ public static class Paths
         return new StepOf(person, skill, step with { Senior = counted is null ? null : signed!.Senior });
     }
 
-    // A late or uncounted judgement of "unsuitable" does not move the row, and such a groom does not feed recency either.
-    private static bool IsFoundUnsuitable(SignOff? signed, Groom groom, SkillCode skill) =>
+    // A late or uncounted judgement of "unsuitable" does not move the row, and such a groom does not feed recency either; one that
+    // the owner took back was never said.
+    private static bool IsFoundUnsuitable(GroomStory story, SignOff? signed, SkillCode skill) =>
         signed is not null
-        && SigningOff.VerdictOf(signed.Level, signed.Criteria, signed.NotSuitable, skill, groom.Coats.Contains(skill))
+        && !story.Overturned.Contains(signed.Id)
+        && SigningOff.VerdictOf(signed.Level, signed.Criteria, signed.NotSuitable, skill, story.Groom.Coats.Contains(skill))
             == Verdict.Unsuitable;
 
     private static StepKind KindOf(Groom groom, SignOff? signed, PersonId person, Verdict? verdict)

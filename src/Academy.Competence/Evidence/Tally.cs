@@ -92,7 +92,7 @@ public sealed record Tally
     /// <summary>The mirrored test's alarm since the clearance.</summary>
     public int Alarm { get; init; }
 
-    /// <summary>Rated grooms for which a senior still stands beside.</summary>
+    /// <summary>Rated grooms for which a senior still stands beside; never 0 while the alarm asks for one.</summary>
     public int WatchedYet { get; init; }
 
     /// <summary>The newest clearance, if one was ever given.</summary>
@@ -116,9 +116,12 @@ public sealed record Tally
     /// <summary>The newest day that counts for recency; null if none does.</summary>
     public DateOnly? LastGroomOn => RecentDays.IsEmpty ? null : RecentDays[^1];
 
-    /// <summary>Different breeds among the suitable of the last 20.</summary>
+    /// <summary>Different breeds among the suitable of the last 20, however they are capitalised; a breed left blank is none.</summary>
     public int BreedsSuitable =>
-        Last.Where(groom => groom.Verdict == Verdict.Suitable).Select(groom => groom.Breed).Distinct().Count();
+        Last.Where(groom => groom.Verdict == Verdict.Suitable && !string.IsNullOrWhiteSpace(groom.Breed))
+            .Select(groom => groom.Breed.Trim())
+            .Distinct(StringComparer.OrdinalIgnoreCase)
+            .Count();
 
     /// <summary>Seniors with 3 or more ratings among the last 20.</summary>
     public int SeniorsWithEnough =>
@@ -154,10 +157,10 @@ public sealed record Tally
         var tally = LapsedBy(step.Day, threshold);
         return step.Kind switch
         {
-            StepKind.Alone => tally.Remember(step.Day).Solo(inspected: false),
-            StepKind.Watched or StepKind.Elsewhere => tally.Remember(step.Day),
-            StepKind.Rated => tally.Rate(step, threshold),
-            StepKind.Inspected => tally.Rate(step, threshold).Solo(inspected: true),
+            StepKind.Alone => tally.Remember(step.Day).Return(step.Day, threshold).Solo(inspected: false),
+            StepKind.Watched or StepKind.Elsewhere => tally.Remember(step.Day).Return(step.Day, threshold),
+            StepKind.Rated => tally.Rate(step, threshold).Return(step.Day, threshold),
+            StepKind.Inspected => tally.Rate(step, threshold).Return(step.Day, threshold).Solo(inspected: true),
             StepKind.Declared or StepKind.Cleared => tally.Clear(step, threshold),
             StepKind.StoodDown => tally.Stop(step),
             StepKind.Lifted => tally with { StandDown = null },
@@ -186,16 +189,21 @@ public sealed record Tally
 
     /// <summary>
     /// The tally as it stands on this day: where recency has run out, the clearance is on its way back, at the depth that the
-    /// time since the last groom asks for.
+    /// time since the last groom asks for. Stood down or not: skills go stale all the same.
     /// </summary>
     public Tally LapsedBy(DateOnly day, Threshold threshold)
     {
-        if (Clearance is null || StandDown is not null || CheckAgainOn is not null || IsRecentOn(day, threshold))
+        if (Clearance is null || IsRecentOn(day, threshold))
             return this;
 
         var depth = DepthAfter(day.DayNumber - (LastGroomOn ?? Clearance.On).DayNumber);
         return depth <= Back ? this : WalkBack(depth, StartOf(depth, threshold));
     }
+
+    /// <summary>Whether a clearance is in use: given, not stopped, not to be checked, not on the way back.</summary>
+    public bool IsUsed => Clearance is not null && StandDown is null && CheckAgainOn is null && Back == WayBack.None;
+
+    private bool IsUsedOn(DateOnly day) => IsUsed && (Clearance!.Limits.Until is not { } until || day <= until);
 
     private static WayBack DepthAfter(int days) =>
         days switch
@@ -232,7 +240,7 @@ public sealed record Tally
     {
         var verdict = step.Verdict ?? throw new InvalidOperationException($"The rated groom {step.Id} has no verdict.");
         var seen = See(step, verdict);
-        return threshold.Row is { } row ? seen.Mark(verdict, threshold, row).Watch(verdict, step.Day, row) : seen;
+        return threshold.Row is { } row ? seen.Mark(verdict, row).Watch(verdict, step.Day, row) : seen;
     }
 
     private Tally See(Step step, Verdict verdict)
@@ -250,17 +258,27 @@ public sealed record Tally
         return verdict == Verdict.Suitable ? seen.Remember(step.Day) : seen;
     }
 
-    private Tally Mark(Verdict verdict, Threshold threshold, RowProfile row)
+    private Tally Mark(Verdict verdict, RowProfile row) => this with { Row = Marks.Step(Row, verdict, row) };
+
+    // Who else may judge is not the path's to know: on the short way back breadth asks for the breeds alone.
+    private Tally Return(DateOnly day, Threshold threshold)
     {
-        var marked = this with { Row = Marks.Step(Row, verdict, row) };
-        var isBack = Back == WayBack.Short && Marks.IsFull(marked.Row, row) && BreedsSuitable >= threshold.Breeds;
-        return isBack ? marked with { Back = WayBack.None, Alarm = 0, WatchedYet = 0, RatedOnRow = 0 } : marked;
+        var isWalked = threshold.Row is not { } row || Marks.IsFull(Row, row) && BreedsSuitable >= threshold.Breeds;
+        return Back == WayBack.Short && isWalked && IsRecentOn(day, threshold)
+            ? this with
+            {
+                Back = WayBack.None,
+                Alarm = 0,
+                WatchedYet = 0,
+                RatedOnRow = 0,
+            }
+            : this;
     }
 
     // The mirrored test runs while the clearance is used; on the way back the row asks instead.
     private Tally Watch(Verdict verdict, DateOnly day, RowProfile row)
     {
-        if (Clearance is null || StandDown is not null || CheckAgainOn is not null || Back != WayBack.None)
+        if (!IsUsed)
             return this;
 
         var alarm = Drift.Step(Alarm, verdict, row);
@@ -275,16 +293,38 @@ public sealed record Tally
                 RatedOnRow = 0,
             };
 
-        var watched = verdict != Verdict.Suitable && alarm >= Drift.WatchFrom(row) ? 3 : Math.Max(0, WatchedYet - 1);
-        return this with { Alarm = alarm, WatchedYet = watched };
+        return this with
+        {
+            Alarm = alarm,
+            WatchedYet = WatchedAfter(verdict, alarm >= Drift.WatchFrom(row)),
+        };
     }
+
+    private int WatchedAfter(Verdict verdict, bool isRaised) =>
+        (isRaised, verdict) switch
+        {
+            (true, not Verdict.Suitable) => 3,
+            (true, _) => Math.Max(1, WatchedYet - 1),
+            (false, _) => Math.Max(0, WatchedYet - 1),
+        };
 
     private Tally Clear(Step step, Threshold threshold)
     {
+        // Other limits for somebody who is alone are no new beginning: alarm and counts go on.
+        if (step is { Kind: StepKind.Cleared, IsException: false } && Clearance is { } held && IsUsedOn(step.Day))
+            return this with { Clearance = held with { Decision = step.Id, Limits = step.Limits ?? Limits.None } };
+
         var isDeclared = step.Kind == StepKind.Declared;
         var cleared = this with
         {
-            Clearance = new(step.Id, step.Day, step.Limits ?? Limits.None, step.ThresholdVersion, isDeclared, step.IsException),
+            Clearance = new(
+                step.Id,
+                step.Day,
+                step.Limits ?? Limits.None,
+                step.ThresholdVersion,
+                isDeclared,
+                IsException: step.IsException || isDeclared && HasPath
+            ),
             StandDown = null,
             CheckAgainOn = null,
             Back = WayBack.None,
@@ -305,7 +345,12 @@ public sealed record Tally
 
     private Tally Stop(Step step)
     {
-        var reviewed = this with { OpenReviews = OpenReviews + (step.IsReviewOpen ? 1 : 0) };
+        var reviewed = this with
+        {
+            OpenReviews = OpenReviews + (step.IsReviewOpen ? 1 : 0),
+            // An exception made before the incident was known did not look past it.
+            LastCriticalOn = step.IsReviewOpen || step.IsTechnique ? LastCriticalOn ?? step.Day : LastCriticalOn,
+        };
         if (Clearance is null)
             return reviewed;
 

@@ -95,13 +95,13 @@ public static class Reporting
         }
     }
 
-    /// <summary>The owner upholds a complaint or a redo: one unsuitable groom for the person, in her coats and the techniques named.</summary>
+    /// <summary>
+    /// The owner upholds a complaint or a redo: one unsuitable groom for the person, in her coats and the techniques named, or in all
+    /// that she did where neither is left.
+    /// </summary>
     public static Decision UpholdComplaint(Groom groom, PersonId person, Listed<SkillCode> techniques, Person owner, Words says)
     {
-        return Decision.Of(
-            Against(),
-            new ComplaintUpheld(groom.Id, person, groom.Coats.Concat(techniques).Distinct().ToListed(), says)
-        );
+        return Decision.Of(Against(), new ComplaintUpheld(groom.Id, person, Skills(), says));
 
         IEnumerable<Reason> Against()
         {
@@ -111,6 +111,13 @@ public static class Reporting
                 yield return new DidNoPart(person);
             if (says.IsEmpty)
                 yield return new WordsNeeded(WordsFor.Incident);
+        }
+
+        Listed<SkillCode> Skills()
+        {
+            var hers = groom.SkillsOf(person).ToListed();
+            var named = hers.Where(skill => groom.Coats.Contains(skill) || techniques.Contains(skill)).ToListed();
+            return named.IsEmpty ? hers : named;
         }
     }
 }

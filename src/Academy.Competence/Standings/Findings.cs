@@ -101,7 +101,7 @@ public sealed record DriftFound(int Alarm, int WatchFrom, int CheckAgainFrom, Da
     public override Listed<Gap> Gaps => CheckAgainOn is { } on ? [new DriftedTooFar(Alarm, CheckAgainFrom, on)] : [];
 
     /// <summary>Whether a senior stands beside the next grooms.</summary>
-    public bool IsWatched => WatchedYet > 0 || Alarm >= WatchFrom && CheckAgainOn is null;
+    public bool IsWatched => WatchedYet > 0;
 }
 
 /// <summary>For a skill that comes on top of a coat: whether the person is alone in one.</summary>

@@ -96,7 +96,7 @@ public sealed record Standing(
             kind,
             since,
             LimitsOf(asked.Person, tally, house),
-            IsWatched: findings.OfType<DriftFound>().Any(drift => drift.IsWatched),
+            IsWatched: kind == StandingKind.Alone && tally.WatchedYet > 0,
             IsException: tally.Clearance is { IsException: true },
             why,
             findings,
@@ -137,7 +137,7 @@ public sealed record Standing(
             tally.Row,
             row.MarksToFill,
             tally.RatedOnRow,
-            IsTalkDue: tally.RatedOnRow >= Threshold.TalkAfter && tally.Row < row.MarksToFill
+            IsTalkDue: tally.RatedOnRow >= Threshold.TalkAfter && tally.Row < row.MarksToFill && !tally.IsUsed
         );
 
     private static BreadthFound BreadthOf(Case asked, Tally tally) =>
@@ -200,12 +200,9 @@ public sealed record Standing(
         if (tally.Back != WayBack.None)
             return isReady && tally.Back != WayBack.Short
                 ? (StandingKind.Ready, null, [new NotDecided()])
-                : (StandingKind.Lapsed, null, [WalkingBack(tally, asked.Threshold)]);
+                : (StandingKind.Lapsed, null, [new OnTheWayBack(tally.Back, tally.Row, asked.Threshold.Row?.MarksToFill ?? 0)]);
         return StaysAlone(findings) ? (StandingKind.Alone, held.On, []) : (StandingKind.Lapsed, null, []);
     }
-
-    private static OnTheWayBack WalkingBack(Tally tally, Threshold threshold) =>
-        new(tally.Back, tally.Row, threshold.Row?.MarksToFill ?? 0);
 
     // To stay alone knowledge, safety, recency and drift are asked; points and breadth only at the decision and on the way back.
     private static bool StaysAlone(Listed<Finding> findings) =>

@@ -35,11 +35,17 @@ public sealed class Team
 {
     private readonly Dictionary<(PersonId, SkillCode), Standing> _standings;
 
-    private Team(Dictionary<(PersonId, SkillCode), Standing> standings, IReadOnlyList<Person> people, IReadOnlyList<Skill> skills)
+    private Team(
+        Dictionary<(PersonId, SkillCode), Standing> standings,
+        IReadOnlyList<Person> people,
+        IReadOnlyList<Skill> skills,
+        IReadOnlySet<SkillCode> retired
+    )
     {
         _standings = standings;
         People = people;
         Skills = skills;
+        Retired = retired;
     }
 
     /// <summary>Everybody who works here on the day asked.</summary>
@@ -47,6 +53,9 @@ public sealed class Team
 
     /// <summary>The skills asked, in the salon's order.</summary>
     public IReadOnlyList<Skill> Skills { get; }
+
+    /// <summary>Skills that are asked of no dog any more.</summary>
+    public IReadOnlySet<SkillCode> Retired { get; }
 
     /// <summary>One person's standing in one skill; null for somebody who does not work here or a skill that is retired.</summary>
     public Standing? this[PersonId person, SkillCode skill] => _standings.GetValueOrDefault((person, skill));
@@ -82,7 +91,12 @@ public sealed class Team
                 }
             )
             .ToDictionary(one => (one.Person.Id, one.Skill.Code), one => Standing.Of(one, today, evidence.House));
-        return new Team(standings, people, skills);
+        return new Team(
+            standings,
+            people,
+            skills,
+            retired: evidence.Skills.Where(skill => skill.IsRetired).Select(skill => skill.Code).ToHashSet()
+        );
     }
 
     private static Case Gather(TeamEvidence evidence, Person person, Skill skill, DateOnly today) =>
