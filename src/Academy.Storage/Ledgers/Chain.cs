@@ -11,6 +11,9 @@ public static class Chain
 {
     public const int HashBytes = 32;
 
+    // Half a character has no UTF-8: it is refused and not kept as something else than was said.
+    internal static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+
     /// <summary>What stands before the first entry of a salon: 32 zero bytes.</summary>
     public static byte[] Genesis => new byte[HashBytes];
 
@@ -18,7 +21,7 @@ public static class Chain
     {
         if (before.Length != HashBytes)
             throw new ArgumentException("A hash of the chain has 32 bytes.", nameof(before));
-        var bytes = Encoding.UTF8.GetBytes(canonical);
+        var bytes = Strict.GetBytes(canonical);
         return SHA256.HashData([.. before, .. bytes]);
     }
 
@@ -27,5 +30,5 @@ public static class Chain
     /// guess short words from it, so words may be erased and the chain still holds.
     /// </summary>
     public static string Seal(ReadOnlySpan<byte> key, string words) =>
-        Convert.ToHexStringLower(HMACSHA256.HashData(key, Encoding.UTF8.GetBytes(words)));
+        Convert.ToHexStringLower(HMACSHA256.HashData(key, Strict.GetBytes(words)));
 }

@@ -20,6 +20,9 @@ public sealed record Entry(
     JsonObject Data
 )
 {
+    /// <summary>Who acts where nobody does: the portal itself.</summary>
+    public const string Portal = "portal";
+
     private const int Form = 1;
 
     public string Canonical()

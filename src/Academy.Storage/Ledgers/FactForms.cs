@@ -57,6 +57,9 @@ public static class FactForms
     public static string CodeOf<T>()
         where T : Fact => ByType[typeof(T)].Code;
 
+    /// <summary>Whether the fact changes the salon's book: people, skills, thresholds, house rules, editions.</summary>
+    public static bool IsOfTheBook(Fact fact) => RecordBook.IsOfTheBook(Of(fact).Code);
+
     /// <summary>The fact as codes, ids and numbers, with the words taken out.</summary>
     public static Spoken Write(Fact fact)
     {
@@ -83,7 +86,11 @@ public static class FactForms
 /// <param name="Code">Stable; what the ledger calls this kind of fact.</param>
 /// <param name="Type">The record.</param>
 /// <param name="SubjectOf">The groom, dog or person that the fact belongs to; none for the salon's own.</param>
-public sealed record FactForm(string Code, Type Type, Func<Fact, Guid?> SubjectOf);
+public sealed record FactForm(string Code, Type Type, Func<Fact, Guid?> SubjectOf)
+{
+    /// <summary>Whether it is part of one groom's story.</summary>
+    public bool IsOfAGroom => Code.StartsWith("groom.", StringComparison.Ordinal);
+}
 
 /// <summary>A fact taken apart: what is hashed, and the words beside it by where they stood.</summary>
 public sealed record Spoken(JsonObject Data, IReadOnlyDictionary<string, string> Words);

@@ -116,9 +116,11 @@ public static class FactJson
             if (value.Text is null)
                 writer.WriteNullValue();
             else
-                JsonSerializer.Serialize(writer, new Dictionary<string, string> { [WordsKey] = value.Text });
+                JsonSerializer.Serialize(writer, new Dictionary<string, string> { [WordsKey] = Whole(value.Text) });
         }
     }
+
+    private static string Whole(string text) => Chain.Strict.GetString(Chain.Strict.GetBytes(text));
 
     private sealed class ListedConverters : JsonConverterFactory
     {

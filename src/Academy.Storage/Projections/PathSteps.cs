@@ -1,0 +1,97 @@
+using Academy.Competence;
+using Academy.Competence.Evidence;
+using Academy.Competence.Facts;
+using Academy.Competence.Grooms;
+using Academy.Competence.Salons;
+using Academy.Storage.Ledgers;
+using Academy.Storage.Rows;
+using Microsoft.EntityFrameworkCore;
+
+namespace Academy.Storage.Projections;
+
+/// <summary>
+/// Keeps the steps of everybody's paths. A step that no longer holds is not removed: its row says until when it was known so,
+/// and a past moment can be asked what was known then.
+/// </summary>
+internal sealed class PathSteps(AcademyDb db, SalonId salon, TouchedPaths touched)
+{
+    private readonly Dictionary<Guid, GroomFile> _grooms = [];
+
+    public async Task ProjectAsync(Recorded told, SalonBook book)
+    {
+        if (told.Fact is ThresholdSet set)
+            await TouchAllOfAsync(set.Threshold.Skill);
+        else if (FactForms.Of(told.Fact) is { IsOfAGroom: true } form)
+            await ProjectGroomAsync(form.SubjectOf(told.Fact)!.Value, told, book.Zone);
+        else
+            Put(Paths.Of(told.Fact, book.Zone), told, _ => { });
+    }
+
+    private async Task TouchAllOfAsync(SkillCode skill)
+    {
+        var people = await db
+            .Tallies.Where(row => row.SalonId == salon.Value && row.Skill == skill.Value)
+            .Select(row => row.Person)
+            .ToListAsync();
+        foreach (var person in people)
+            touched.Of(new PersonId(person), skill).MustRefold = true;
+    }
+
+    private async Task ProjectGroomAsync(Guid groom, Recorded told, TimeZoneInfo zone)
+    {
+        var file = await FileOfAsync(groom, told);
+        file.Facts.Add(told);
+        if (GroomStories.Of(file.Facts) is not { } story)
+            return;
+
+        var left = Paths.Of(story, zone).ToList();
+        foreach (var row in file.Steps.Where(row => !left.Remove(Steps.ToStep(row))).ToList())
+            TakeOff(row, told, file);
+        Put(left, told, file.Steps.Add);
+    }
+
+    private async Task<GroomFile> FileOfAsync(Guid groom, Recorded told)
+    {
+        if (_grooms.TryGetValue(groom, out var known))
+            return known;
+        var facts = await db
+            .Ledger.Where(row => row.SalonId == salon.Value && row.Subject == groom && row.Seq < told.Seq)
+            .ReadAsync(db, CancellationToken.None);
+        var file = new GroomFile([.. facts], facts.Count == 0 ? [] : await StepsOfAsync(groom, facts));
+        _grooms.Add(groom, file);
+        return file;
+    }
+
+    private async Task<List<StepRow>> StepsOfAsync(Guid groom, IEnumerable<Recorded> facts)
+    {
+        Guid[] sources =
+        [
+            groom,
+            .. facts.Select(told => told.Fact).OfType<IncidentReported>().Select(fact => fact.Incident.Id.Value),
+        ];
+        return await db
+            .Steps.Where(row => row.SalonId == salon.Value && sources.Contains(row.Source) && row.KnownUntil == null)
+            .ToListAsync();
+    }
+
+    private void TakeOff(StepRow row, Recorded told, GroomFile file)
+    {
+        row.KnownUntil = told.RecordedAt;
+        file.Steps.Remove(row);
+        touched.Of(new PersonId(row.Person), new SkillCode(row.Skill)).MustRefold = true;
+    }
+
+    private void Put(IReadOnlyCollection<StepOf> steps, Recorded told, Action<StepRow> remember)
+    {
+        var fact = FactIds.Of(salon, told.Seq);
+        foreach (var (number, step) in steps.Index())
+        {
+            var row = Steps.ToRow(salon.Value, step, FactIds.Row(fact, number), told.RecordedAt);
+            db.Steps.Add(row);
+            remember(row);
+            touched.Of(step.Person, step.Skill).Added.Add(step.Step);
+        }
+    }
+
+    private sealed record GroomFile(List<Recorded> Facts, List<StepRow> Steps);
+}
