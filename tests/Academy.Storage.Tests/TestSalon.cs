@@ -239,6 +239,7 @@ public sealed class TestSalon : IDisposable
         var declared = Clearing.Declare(
             new DecisionId(NewId()),
             standing,
+            isSomebodyAlone: false,
             await PersonAsync(person),
             await PersonAsync(Ina),
             FirstDay,
