@@ -1,3 +1,5 @@
+using Academy.Competence.Skills;
+
 namespace Academy.Modules.Tests;
 
 public class RepositoryModulesTests
@@ -13,6 +15,24 @@ public class RepositoryModulesTests
             Library.Modules.Select(module => module.Name.Value).ToHashSet()
         );
     }
+
+    [Fact]
+    public void A_module_opens_the_skills_that_ask_for_it() =>
+        Assert.All(
+            Library.Modules,
+            module =>
+                Assert.Equal(
+                    SkillBook
+                        .Defaults.Where(skill => skill.Modules.Contains(module.Name))
+                        .Select(skill => skill.Code.Value)
+                        .Order(),
+                    module.Opens.Select(skill => skill.Value).Order()
+                )
+        );
+
+    [Fact]
+    public void Every_module_that_a_skill_asks_for_is_there() =>
+        Assert.All(SkillBook.Defaults.SelectMany(skill => skill.Modules), name => Assert.NotNull(Library.Find(name.Value)));
 
     [Fact]
     public void Every_page_is_safe_and_every_explanation_too() =>
