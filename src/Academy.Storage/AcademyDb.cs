@@ -72,10 +72,12 @@ public sealed class AcademyDb : IdentityUserContext<Account, Guid>, IDataProtect
 
     /// <summary>
     /// Does the work in the writer's turn and in one transaction. The work takes no cancellation: a browser that goes away
-    /// must not leave open whether its write was kept.
+    /// must not leave open whether its write was kept. A write within a write is part of it.
     /// </summary>
     public async Task<T> WriteAsync<T>(Func<Task<T>> work)
     {
+        if (Database.CurrentTransaction is not null)
+            return await work();
         using var turn = await _habits.TakeTurnAsync();
         await using var transaction = await Database.BeginTransactionAsync(CancellationToken.None);
         var answer = await work();

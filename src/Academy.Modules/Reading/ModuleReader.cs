@@ -37,6 +37,10 @@ internal sealed class ModuleReader(string folder)
         {
             _findings.Broken(0, $"The file cannot be read: {reason.Message}");
         }
+        catch (ArgumentException reason) when (reason.Message.Contains("depth limit", StringComparison.OrdinalIgnoreCase))
+        {
+            _findings.Broken(0, "Quotes, lists or brackets are nested too deeply. Write the lesson flatter.");
+        }
         catch (RegexMatchTimeoutException)
         {
             _findings.Broken(0, "The file takes too long to read. Look for very long rows of one character.");
@@ -59,12 +63,11 @@ internal sealed class ModuleReader(string folder)
         return _findings.AnyBroken ? null : Lesson(text, parts.Lesson, front, questions);
     }
 
-    private Lesson? Lesson(string text, string lesson, FrontMatter front, IReadOnlyList<(Question Question, int Line)> questions)
+    private Lesson Lesson(string text, string lesson, FrontMatter front, IReadOnlyList<(Question Question, int Line)> questions)
     {
-        if (LessonMarkdown.Parse(lesson, _findings) is not { } page)
-            return null;
         var pictures = Pictures();
         LessonTree tree = new(_name, pictures, front.SourceLines.Keys.ToHashSet(), _findings);
+        var page = LessonMarkdown.Parse(lesson);
         TakeTitle(page, front);
         LessonCheck.Html(lesson, _findings);
         LessonCheck.Of(page, _findings);
@@ -84,7 +87,7 @@ internal sealed class ModuleReader(string folder)
                 Hash = ContentHash.Of(text, shown.Values),
                 Questions = [.. questions.Select(entry => entry.Question)],
             },
-            SafeHtml.Of(LessonMarkdown.Html(page, _findings) + sources, _findings),
+            SafeHtml.Of(LessonMarkdown.Html(page) + sources, _findings),
             SafeHtml.Of(sources, _findings),
             [.. tree.Parts],
             explanations,
@@ -110,12 +113,10 @@ internal sealed class ModuleReader(string folder)
     private string Explanation((Question Question, int Line) entry, LessonTree tree)
     {
         // The blank lines put findings on the line of the question.
-        var text = new string('\n', entry.Line - 1) + entry.Question.Explanation;
-        if (LessonMarkdown.Parse(text, _findings) is not { } words)
-            return "";
-        LessonCheck.Html(text, _findings);
+        var words = LessonMarkdown.Parse(new string('\n', entry.Line - 1) + entry.Question.Explanation);
+        LessonCheck.Html(new string('\n', entry.Line - 1) + entry.Question.Explanation, _findings);
         tree.Prepare(words);
-        return SafeHtml.Of(LessonMarkdown.Html(words, _findings), _findings);
+        return SafeHtml.Of(LessonMarkdown.Html(words), _findings);
     }
 
     private void CheckAllUsed(FrontMatter front, LessonTree tree, IReadOnlyDictionary<string, Picture> pictures)

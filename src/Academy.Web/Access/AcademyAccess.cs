@@ -35,6 +35,9 @@ public static class AcademyAccess
     private static void AddAccounts(this IServiceCollection services)
     {
         services.AddIdentityCore<Account>(Passwords.Write).AddEntityFrameworkStores<AcademyDb>();
+        services.AddScoped<Door>();
+        services.AddScoped<Accounts>();
+        services.AddScoped<Links>();
         services.Configure<PasswordHasherOptions>(hash => hash.IterationCount = Passwords.Iterations);
     }
 

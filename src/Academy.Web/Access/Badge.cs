@@ -15,9 +15,9 @@ public sealed record Badge(Guid Account, SalonId Salon, PersonId Person, string 
     public static Badge? Of(ClaimsPrincipal holder) =>
         holder.FindFirstValue(Claim) is { } written ? JsonSerializer.Deserialize<Badge>(written) : null;
 
-    internal byte[] Written() => JsonSerializer.SerializeToUtf8Bytes(this);
+    public byte[] Written() => JsonSerializer.SerializeToUtf8Bytes(this);
 
-    internal static Badge Of(Session session) =>
+    public static Badge Of(Session session) =>
         JsonSerializer.Deserialize<Badge>(session.Value)! with
         {
             Account = session.AccountId,

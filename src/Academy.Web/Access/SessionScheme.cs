@@ -22,7 +22,7 @@ namespace Academy.Web.Access;
 /// The framework's own cookie scheme keeps the old key when somebody signs in over an open session; here each sign-in gets a new
 /// key and ends the session before it (OWASP ASVS 5.0.0, V7.2.4).
 /// </remarks>
-internal sealed class SessionScheme(
+public sealed class SessionScheme(
     IOptionsMonitor<AuthenticationSchemeOptions> options,
     ILoggerFactory log,
     UrlEncoder encoder,

@@ -1,5 +1,6 @@
 using Academy.Storage;
 using Academy.Storage.Accounts;
+using Academy.Storage.Ledgers;
 using Academy.Storage.Sqlite;
 
 namespace Academy.Web.Shell;
@@ -52,7 +53,10 @@ public static class StorageSetup
         services.AddDbContext<AcademyDb>((parts, options) => options.UseAcademySqlite(parts.GetRequiredService<DatabaseFile>()));
         services.AddSingleton<BookShelf>();
         services.AddScoped<RecordBook>();
+        services.AddScoped<Ledger>();
         services.AddScoped<Sessions>();
+        services.AddScoped<Invitations>();
+        services.AddScoped<SignInFailures>();
         services.AddHealthChecks().AddDbContextCheck<AcademyDb>("database");
     }
 }

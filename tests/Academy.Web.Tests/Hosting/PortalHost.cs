@@ -1,0 +1,206 @@
+using System.Net;
+using Academy.Competence;
+using Academy.Competence.Decisions;
+using Academy.Competence.People;
+using Academy.Competence.Salons;
+using Academy.Storage;
+using Academy.Storage.Accounts;
+using Academy.Storage.Ledgers;
+using Academy.Web.Access;
+using Academy.Web.Shell;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Identity;
+using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.AspNetCore.TestHost;
+using Microsoft.AspNetCore.WebUtilities;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging;
+using Microsoft.Extensions.Time.Testing;
+
+namespace Academy.Web.Tests.Hosting;
+
+/// <summary>
+/// The whole portal over a database of its own, with a clock that the test moves. <see cref="OpenSalonAsync"/> puts a cast into
+/// it, <see cref="AsAsync"/> signs one of them in. Dispose it: the database goes with it.
+/// </summary>
+public sealed class PortalHost : WebApplicationFactory<Program>
+{
+    /// <summary>A Wednesday morning in early summer: 10:00 in the zone of the test salon, in the season in which days may be hot.</summary>
+    public static readonly DateTimeOffset Start = new(2026, 6, 10, 8, 0, 0, TimeSpan.Zero);
+
+    private readonly Dictionary<string, string> _settings = new(StringComparer.Ordinal);
+    private readonly List<Action<IServiceCollection>> _replacements = [];
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("academy-");
+
+    public FakeTimeProvider Clock { get; } = new(Start);
+
+    /// <summary>How many SQL commands were sent.</summary>
+    public SqlCount Sql { get; } = new();
+
+    /// <summary>What the portal wrote into its log, warnings and worse.</summary>
+    public Notes Log { get; } = new();
+
+    public DateTimeOffset Now => Clock.GetUtcNow();
+
+    /// <summary>The day in the salon's zone.</summary>
+    public DateOnly Today => SalonDay.Of(Now, Cast.Zone);
+
+    public string Folder => _folder.FullName;
+
+    public PortalHost With(string setting, string value)
+    {
+        _settings[setting] = value;
+        return this;
+    }
+
+    /// <summary>Puts a part of the test's own in place of the portal's.</summary>
+    public PortalHost With(Action<IServiceCollection> replace)
+    {
+        _replacements.Add(replace);
+        return this;
+    }
+
+    /// <summary>A portal with one salon and its cast.</summary>
+    public static async Task<(PortalHost Portal, Cast Cast)> OpenAsync()
+    {
+        var portal = new PortalHost();
+        return (portal, await portal.OpenSalonAsync());
+    }
+
+    /// <summary>Opens a salon with an owner, two seniors and two juniors. A second one in the same database is for isolation.</summary>
+    public async Task<Cast> OpenSalonAsync(string name = "The Wet Nose")
+    {
+        var cast = Cast.Of(name, New, Today.AddYears(-1));
+        await KeepAsync(cast.Salon, Keeping.Open(new Words(name), Cast.Zone, cast.Owner, Today.AddYears(-1)), by: null);
+        foreach (var person in cast.Others)
+            await KeepAsync(cast.Salon, Staffing.Describe(person, before: null, cast.Owner, owners: 1), cast.Owner);
+        return cast;
+    }
+
+    /// <summary>Keeps what the rules granted; a refusal fails the test with its reasons.</summary>
+    public Task<Kept> KeepAsync(SalonId salon, Decision decision, Person? by) =>
+        DoAsync<Ledger, Kept>(ledger =>
+            ledger.KeepAsync(salon, Assert.IsType<Granted>(decision), new Hand(by?.Id, "a test", Now), new OperationId(New()))
+        );
+
+    /// <summary>The owner declares experience, so that a person is alone in these skills.</summary>
+    public async Task DeclareAsync(Cast cast, Person person, params IEnumerable<string> skills)
+    {
+        var team = await DoAsync<RecordBook, Competence.Standings.Team>(book => book.TeamAsync(cast.Salon, Now, default));
+        foreach (var skill in skills)
+            await KeepAsync(
+                cast.Salon,
+                Clearing.Declare(
+                    new DecisionId(New()),
+                    team[person.Id, new SkillCode(skill)]!,
+                    team.AloneIn(new SkillCode(skill)).Any(),
+                    person,
+                    cast.Owner,
+                    Today,
+                    new Words("Years of it before this salon."),
+                    Now,
+                    Cast.Zone
+                ),
+                cast.Owner
+            );
+    }
+
+    /// <summary>Somebody who is not signed in.</summary>
+    public Visitor Anyone(bool https = false, string? agent = null) => new(Client(new CookieJar(), https, agent));
+
+    /// <summary>Somebody of the cast, signed in on her own device.</summary>
+    public async Task<Visitor> AsAsync(Cast cast, Person person)
+    {
+        var key = WebEncoders.Base64UrlEncode(Guid.CreateVersion7().ToByteArray());
+        var account = await AccountOfAsync(cast.Salon, person);
+        await DoAsync<Sessions, int>(async sessions =>
+        {
+            await sessions.OpenAsync(SessionOf(cast.Salon, person, account, key));
+            return 0;
+        });
+        return new Visitor(Client(new CookieJar(("academy-session", key)), https: false, agent: null));
+    }
+
+    /// <summary>Asks one part of the portal, as a request would have it.</summary>
+    public async Task<TAnswer> DoAsync<TPart, TAnswer>(Func<TPart, Task<TAnswer>> ask)
+        where TPart : notnull
+    {
+        await using var scope = Services.CreateAsyncScope();
+        return await ask(scope.ServiceProvider.GetRequiredService<TPart>());
+    }
+
+    /// <summary>An id, later in order than those before.</summary>
+    public Guid New() => Services.GetRequiredService<Ids>().New();
+
+    protected override void ConfigureWebHost(IWebHostBuilder builder)
+    {
+        EmptyDatabase.CopyTo(Folder);
+        builder.UseEnvironment("Production");
+        builder.UseSetting("Data:Folder", Folder);
+        foreach (var (setting, value) in _settings)
+            builder.UseSetting(setting, value);
+
+        builder.ConfigureLogging(log => log.ClearProviders().AddProvider(Log));
+        builder.ConfigureTestServices(parts =>
+        {
+            parts.AddSingleton<IDataProtectionProvider, EphemeralDataProtectionProvider>();
+            parts.AddSingleton<TimeProvider>(Clock);
+            parts.ConfigureDbContext<AcademyDb>(options => options.AddInterceptors(Sql));
+            // Passwords are hashed for real, only not as often: that the portal does is another test's business.
+            parts.Configure<PasswordHasherOptions>(hash => hash.IterationCount = 1000);
+            _replacements.ForEach(replace => replace(parts));
+        });
+    }
+
+    protected override void Dispose(bool disposing)
+    {
+        base.Dispose(disposing);
+        if (disposing && _folder.Exists)
+            _folder.Delete(recursive: true);
+    }
+
+    private HttpClient Client(CookieJar jar, bool https, string? agent)
+    {
+        var client = CreateDefaultClient(new Uri(https ? "https://salon.example/" : "http://salon.example/"), jar);
+        if (agent is not null)
+            client.DefaultRequestHeaders.UserAgent.ParseAdd(agent);
+        return client;
+    }
+
+    private async Task<Guid> AccountOfAsync(SalonId salon, Person person)
+    {
+        await using var scope = Services.CreateAsyncScope();
+        var accounts = scope.ServiceProvider.GetRequiredService<UserManager<Account>>();
+        var there = await accounts.Users.SingleOrDefaultAsync(one =>
+            one.SalonId == salon.Value && one.PersonId == person.Id.Value
+        );
+        if (there is not null)
+            return there.Id;
+
+        var account = new Account
+        {
+            Id = New(),
+            UserName = $"{person.Name}-{New()}",
+            SalonId = salon.Value,
+            PersonId = person.Id.Value,
+            OpenedAt = Now,
+        };
+        var made = await accounts.CreateAsync(account);
+        Assert.True(made.Succeeded, made.ToString());
+        return account.Id;
+    }
+
+    private Session SessionOf(SalonId salon, Person person, Guid account, string key) =>
+        new()
+        {
+            Key = SessionScheme.NameOf(key),
+            AccountId = account,
+            Device = "Firefox on Android",
+            OpenedAt = Now,
+            LastSeenAt = Now,
+            ExpiresAt = SessionLengths.OwnDevice.EndOf(Now, Now),
+            Value = new Badge(account, salon, person.Id, "Firefox on Android", IsOwnDevice: true).Written(),
+        };
+}
