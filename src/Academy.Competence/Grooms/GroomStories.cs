@@ -50,7 +50,8 @@ public static class GroomStories
             ))
             .ToListed();
 
-    private static GroomStory? After(GroomStory? story, Recorded told) =>
+    /// <summary>The story after one more fact about the groom; null while it has not been told.</summary>
+    public static GroomStory? After(GroomStory? story, Recorded told) =>
         (story, told.Fact) switch
         {
             (null, GroomLogged logged) => GroomStory.Of(logged.Groom, told.RecordedAt),
