@@ -12,7 +12,7 @@ public static class CheckModules
             output.WriteLine(finding);
         var wrong = library.Findings.Count(finding => finding.Severity > Severity.Hint);
         output.WriteLine(
-            $"{library.Modules.Count} modules can be served, {wrong} findings to put right, {library.Findings.Count - wrong} hints"
+            $"Modules that can be served: {library.Modules.Count}. To put right: {wrong}. Hints: {library.Findings.Count - wrong}."
         );
         return wrong == 0 ? 0 : 1;
     }

@@ -323,10 +323,10 @@ public class FindingsTests
     }
 
     [Theory]
-    [InlineData("", 0, "1 modules can be served, 0 findings to put right, 0 hints")]
-    [InlineData("for 2 minutes", 0, "1 modules can be served, 0 findings to put right, 1 hints")]
-    [InlineData("<b>", 1, "1 modules can be served, 1 findings to put right, 0 hints")]
-    [InlineData("\u0007", 1, "0 modules can be served, 1 findings to put right, 0 hints")]
+    [InlineData("", 0, "Modules that can be served: 1. To put right: 0. Hints: 0.")]
+    [InlineData("for 2 minutes", 0, "Modules that can be served: 1. To put right: 0. Hints: 1.")]
+    [InlineData("<b>", 1, "Modules that can be served: 1. To put right: 1. Hints: 0.")]
+    [InlineData("\u0007", 1, "Modules that can be served: 0. To put right: 1. Hints: 0.")]
     public void The_check_fails_for_all_but_hints(string addition, int exitCode, string lastLine)
     {
         using var folder = new TestFolder().WithSample("Begin at the neck.", $"Begin at the neck {addition}.");
@@ -334,6 +334,18 @@ public class FindingsTests
 
         Assert.Equal(exitCode, CheckModules.Run(folder.Root, output));
         Assert.Equal(lastLine, output.ToString().TrimEnd().Split(Environment.NewLine)[^1]);
+    }
+
+    // The guide for authors names every key that the reader knows: the list is the reader's own.
+    [Fact]
+    public void The_guide_for_authors_explains_every_key()
+    {
+        using var folder = new TestFolder().WithSample("summary:", "sumary: x\nsummary:");
+        var known = Assert.Single(folder.Load().Findings).Message.Split("known are ")[1].TrimEnd('.').Split(", ");
+        var guide = File.ReadAllText(Path.Combine(Repository.Folder("modules"), "README.md"));
+
+        Assert.Equal(13, known.Length);
+        Assert.All(known, key => Assert.Matches($"(?m)^\\|.*`{key}`.*\\|.*\\|$", guide));
     }
 
     private static void AssertFinding(string from, string to, string finding, bool alone = true)

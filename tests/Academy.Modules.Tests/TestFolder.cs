@@ -33,6 +33,13 @@ internal sealed class TestFolder : IDisposable
 
     public ModuleLibrary Load() => ModuleLibrary.Load(Root);
 
+    /// <summary>Loads and goes on, so that a test can name both the folder and the library in one line.</summary>
+    public TestFolder Loaded(out ModuleLibrary library)
+    {
+        library = Load();
+        return this;
+    }
+
     public void Dispose() => Directory.Delete(Root, recursive: true);
 
     private static string Sample(string file) => Path.Combine(AppContext.BaseDirectory, "data", "modules", "towels", file);

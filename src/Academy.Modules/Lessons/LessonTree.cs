@@ -58,6 +58,10 @@ internal sealed class LessonTree(
                 findings.Fault(link.Line + 1, $"The link to \"{link.Url}\" is taken out. A link begins with https://, / or #.");
                 link.ReplaceBy(new ContainerInline(), copyChildren: true);
                 break;
+            case LinkInline link:
+                // Words that only a mouse can show belong into the text.
+                link.Title = null;
+                break;
             case AutolinkInline link when link.IsEmail || !WebAddress.IsPublic(link.Url):
                 findings.Fault(link.Line + 1, $"The link to \"{link.Url}\" is taken out. A link begins with https://, / or #.");
                 link.ReplaceBy(new LiteralInline(link.Url));

@@ -18,6 +18,8 @@ internal static partial class SvgCheck
     private const string XlinkSpace = "http://www.w3.org/1999/xlink";
     private const string XmlSpace = "http://www.w3.org/XML/1998/namespace";
 
+    private const int DeepestLevel = 64;
+
     private static readonly FrozenSet<string> Elements = FrozenSet.Create(
         StringComparer.Ordinal,
         "svg",
@@ -58,6 +60,11 @@ internal static partial class SvgCheck
     {
         try
         {
+            if (IsTooDeep(text))
+            {
+                findings.Fault(0, $"The picture has groups inside groups, more than {DeepestLevel} deep. Save it flatter.");
+                return null;
+            }
             using var reader = XmlReader.Create(new StringReader(text), Strict);
             var drawing = XDocument.Load(reader, LoadOptions.SetLineInfo);
             foreach (var (line, refused) in Refused(drawing).Take(1))
@@ -69,6 +76,18 @@ internal static partial class SvgCheck
             findings.Fault(reason.LineNumber, $"The picture cannot be read as SVG: {reason.Message}");
             return null;
         }
+    }
+
+    // Asked before any tree is built: reading takes time with the square of the depth.
+    private static bool IsTooDeep(string text)
+    {
+        using var reader = XmlReader.Create(new StringReader(text), Strict);
+        while (reader.Read())
+        {
+            if (reader.Depth > DeepestLevel)
+                return true;
+        }
+        return false;
     }
 
     private static IEnumerable<(int Line, string What)> Refused(XDocument drawing)

@@ -1,10 +1,7 @@
-using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using Academy.Competence;
-using Academy.Competence.Quizzes;
 using Academy.Modules.Lessons;
 using Academy.Modules.Pictures;
-using Markdig.Syntax;
 
 namespace Academy.Modules.Reading;
 
@@ -37,10 +34,6 @@ internal sealed class ModuleReader(string folder)
         {
             _findings.Broken(0, $"The file cannot be read: {reason.Message}");
         }
-        catch (ArgumentException reason) when (reason.Message.Contains("depth limit", StringComparison.OrdinalIgnoreCase))
-        {
-            _findings.Broken(0, "Quotes, lists or brackets are nested too deeply. Write the lesson flatter.");
-        }
         catch (RegexMatchTimeoutException)
         {
             _findings.Broken(0, "The file takes too long to read. Look for very long rows of one character.");
@@ -60,71 +53,7 @@ internal sealed class ModuleReader(string folder)
         var questions = QuizReader.Of(parts.Quiz, _findings);
         QuizCheck.Of(front, questions, parts.QuizStart + 1, _findings);
         parts.CheckLessonHoldsNoAnswer(_findings);
-        return _findings.AnyBroken ? null : Lesson(text, parts.Lesson, front, questions);
-    }
-
-    private Lesson Lesson(string text, string lesson, FrontMatter front, IReadOnlyList<(Question Question, int Line)> questions)
-    {
-        var pictures = Pictures();
-        LessonTree tree = new(_name, pictures, front.SourceLines.Keys.ToHashSet(), _findings);
-        var page = LessonMarkdown.Parse(lesson);
-        TakeTitle(page, front);
-        LessonCheck.Html(lesson, _findings);
-        LessonCheck.Of(page, _findings);
-        tree.Prepare(page);
-        var shown = pictures.Where(picture => tree.Shown.Contains(picture.Key)).ToImmutableDictionary(StringComparer.Ordinal);
-        var explanations = questions.ToImmutableDictionary(
-            entry => entry.Question.Id,
-            entry => Explanation(entry, tree),
-            StringComparer.Ordinal
-        );
-        CheckAllUsed(front, tree, pictures);
-
-        var sources = SourceList.Html(front.Module.Sources);
-        return new(
-            front.Module with
-            {
-                Hash = ContentHash.Of(text, shown.Values),
-                Questions = [.. questions.Select(entry => entry.Question)],
-            },
-            SafeHtml.Of(LessonMarkdown.Html(page) + sources, _findings),
-            SafeHtml.Of(sources, _findings),
-            [.. tree.Parts],
-            explanations,
-            shown
-        );
-    }
-
-    private void TakeTitle(MarkdownDocument page, FrontMatter front)
-    {
-        if (page is not [HeadingBlock { Level: 1 } heading, ..])
-        {
-            _findings.Fault(0, "The lesson has to begin with its title: \"# \" and the same words as in the front matter.");
-            return;
-        }
-        if (PlainText.Of(heading.Inline) != front.Module.Title)
-            _findings.Fault(
-                heading.Line + 1,
-                $"The heading is not the title of the front matter, \"{front.Module.Title}\". Make them the same."
-            );
-        page.Remove(heading);
-    }
-
-    private string Explanation((Question Question, int Line) entry, LessonTree tree)
-    {
-        // The blank lines put findings on the line of the question.
-        var words = LessonMarkdown.Parse(new string('\n', entry.Line - 1) + entry.Question.Explanation);
-        LessonCheck.Html(new string('\n', entry.Line - 1) + entry.Question.Explanation, _findings);
-        tree.Prepare(words);
-        return SafeHtml.Of(LessonMarkdown.Html(words), _findings);
-    }
-
-    private void CheckAllUsed(FrontMatter front, LessonTree tree, IReadOnlyDictionary<string, Picture> pictures)
-    {
-        foreach (var (source, line) in front.SourceLines.Where(source => !tree.Cited.Contains(source.Key)))
-            _findings.Fault(line, $"Source {source} is never cited. Cite it with [{source}] or take it out.");
-        foreach (var picture in pictures.Keys.Where(picture => !tree.Shown.Contains(picture)))
-            _findings.Fault(0, $"The picture \"{picture}\" is not shown in the lesson. Show it or take it out of the folder.");
+        return _findings.AnyBroken ? null : new LessonWriter(front, Pictures(), _findings).Write(text, parts.Lesson, questions);
     }
 
     private Dictionary<string, Picture> Pictures()
