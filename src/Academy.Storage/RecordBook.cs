@@ -141,6 +141,32 @@ public sealed class RecordBook(AcademyDb db, BookShelf shelf)
         return [.. Tally.InOrder(rows.Select(row => Steps.ToStep(row).Step))];
     }
 
+    /// <summary>Several paths as they stand, read at once; a path that nothing was put on is empty.</summary>
+    public async Task<ILookup<PathOf, Step>> PathsAsync(
+        SalonId salon,
+        IReadOnlyCollection<PathOf> paths,
+        DateTimeOffset now,
+        CancellationToken stop
+    )
+    {
+        var people = paths.Select(path => path.Person.Value).Distinct().ToList();
+        var skills = paths.Select(path => path.Skill.Value).Distinct(StringComparer.Ordinal).ToList();
+        var asked = paths.ToHashSet();
+        var rows = await db
+            .Steps.AsNoTracking()
+            .Where(row =>
+                row.SalonId == salon.Value
+                && people.Contains(row.Person)
+                && skills.Contains(row.Skill)
+                && row.At <= now
+                && row.KnownUntil == null
+            )
+            .ToListAsync(stop);
+        return rows.Select(Steps.ToStep)
+            .Where(of => asked.Contains(new PathOf(of.Person, of.Skill)))
+            .ToLookup(of => new PathOf(of.Person, of.Skill), of => of.Step);
+    }
+
     /// <summary>A dog as last told; null if this salon has none of that id.</summary>
     public async Task<Known<Dog>?> DogAsync(SalonId salon, DogId dog, CancellationToken stop)
     {
@@ -161,6 +187,22 @@ public sealed class RecordBook(AcademyDb db, BookShelf shelf)
 
         var record = new GroomRecord(GroomStories.Of(facts), GroomStories.StartOf(facts), GroomStories.DisputesOf(facts));
         return record is { Story: null, Start: null } ? null : new(record, await VersionOfAsync(salon, groom.Value, stop));
+    }
+
+    /// <summary>The stories of several grooms, read at once; those that were never told are left out.</summary>
+    public async Task<IReadOnlyDictionary<GroomId, GroomStory>> StoriesAsync(
+        SalonId salon,
+        IReadOnlyCollection<GroomId> grooms,
+        CancellationToken stop
+    )
+    {
+        var ids = grooms.Select(groom => (Guid?)groom.Value).ToList();
+        var facts = await db.Ledger.Where(row => row.SalonId == salon.Value && ids.Contains(row.Subject)).ReadAsync(db, stop);
+        return facts
+            .GroupBy(told => FactForms.Of(told.Fact).SubjectOf(told.Fact))
+            .Select(told => GroomStories.Of(told))
+            .OfType<GroomStory>()
+            .ToDictionary(story => story.Groom.Id);
     }
 
     /// <summary>What the ledger holds about one groom, dog or person, in the order recorded.</summary>

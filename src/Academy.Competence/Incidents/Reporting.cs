@@ -35,7 +35,7 @@ public static class Reporting
     /// <summary>Anyone may report on any groom, also days later: clipper irritation often shows only a day or two on, at home.</summary>
     public static Decision Report(IncidentDraft draft, Groom groom, Person by, HouseRules house, DateTimeOffset now)
     {
-        return Decision.Of(Against(), () => [new IncidentReported(Write())]);
+        return Decision.Of(Against(), () => [new IncidentReported(Write(draft, groom, by, house, now))]);
 
         IEnumerable<Reason> Against()
         {
@@ -46,24 +46,32 @@ public static class Reporting
             if (draft.WhatHappened.IsEmpty)
                 yield return new WordsNeeded(WordsFor.Incident);
         }
+    }
 
-        Incident Write() =>
-            new(
-                draft.Id,
-                groom.Id,
-                draft.Person,
-                by.Id,
-                now,
-                draft.NoticedAt,
-                draft.Kind,
-                draft.Severity,
-                draft.Site,
-                draft.During,
-                draft.Vet,
-                house.IsCritical(draft.Kind, draft.Severity),
-                draft.WhatHappened,
-                draft.WhatWasDone
-            );
+    /// <summary>The story as it would stand if this were reported now, whatever is against it: for showing what it would stop.</summary>
+    public static GroomStory Foresee(IncidentDraft draft, GroomStory story, Person by, HouseRules house, DateTimeOffset now) =>
+        story with
+        {
+            Incidents = story.Incidents.With(new(Write(draft, story.Groom, by, house, now), Review: null)),
+        };
+
+    /// <summary>The story as it would stand after this review, whatever is against it: for showing what follows from it.</summary>
+    public static GroomStory Foresee(
+        IncidentId incident,
+        GroomStory story,
+        Person owner,
+        PersonId? responsible,
+        bool isTechnique,
+        DateTimeOffset now
+    )
+    {
+        var review = new IncidentReview(incident, owner.Id, now, responsible, isTechnique, Words.None);
+        return story with
+        {
+            Incidents = story
+                .Incidents.Select(one => one.Incident.Id == incident ? one with { Review = review } : one)
+                .ToListed(),
+        };
     }
 
     /// <summary>The owner's review: who was responsible, and whether technique contributed.</summary>
@@ -101,7 +109,10 @@ public static class Reporting
     /// </summary>
     public static Decision UpholdComplaint(Groom groom, PersonId person, Listed<SkillCode> techniques, Person owner, Words says)
     {
-        return Decision.Of(Against(), new ComplaintUpheld(groom.Id, person, Skills(), says));
+        return Decision.Of(
+            Against(),
+            () => [new ComplaintUpheld(groom.Id, person, SkillsComplainedOf(groom, person, techniques), says)]
+        );
 
         IEnumerable<Reason> Against()
         {
@@ -112,12 +123,37 @@ public static class Reporting
             if (says.IsEmpty)
                 yield return new WordsNeeded(WordsFor.Incident);
         }
-
-        Listed<SkillCode> Skills()
-        {
-            var hers = groom.SkillsOf(person).ToListed();
-            var named = hers.Where(skill => groom.Coats.Contains(skill) || techniques.Contains(skill)).ToListed();
-            return named.IsEmpty ? hers : named;
-        }
     }
+
+    /// <summary>The story as it would stand if this complaint were upheld now: for showing what it would do.</summary>
+    public static GroomStory ForeseeUpheld(GroomStory story, PersonId person, Listed<SkillCode> techniques, DateTimeOffset now) =>
+        story with
+        {
+            Complaints = story.Complaints.With(new(person, now, SkillsComplainedOf(story.Groom, person, techniques))),
+        };
+
+    private static Listed<SkillCode> SkillsComplainedOf(Groom groom, PersonId person, Listed<SkillCode> techniques)
+    {
+        var hers = groom.SkillsOf(person).ToListed();
+        var named = hers.Where(skill => groom.Coats.Contains(skill) || techniques.Contains(skill)).ToListed();
+        return named.IsEmpty ? hers : named;
+    }
+
+    private static Incident Write(IncidentDraft draft, Groom groom, Person by, HouseRules house, DateTimeOffset now) =>
+        new(
+            draft.Id,
+            groom.Id,
+            draft.Person,
+            by.Id,
+            now,
+            draft.NoticedAt,
+            draft.Kind,
+            draft.Severity,
+            draft.Site,
+            draft.During,
+            draft.Vet,
+            house.IsCritical(draft.Kind, draft.Severity),
+            draft.WhatHappened,
+            draft.WhatWasDone
+        );
 }

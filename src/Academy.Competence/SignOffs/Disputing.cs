@@ -57,4 +57,18 @@ public static class Disputing
                 yield return new WordsNeeded(WordsFor.LateCounts);
         }
     }
+
+    /// <summary>The story as it would stand if the owner took this sign-off back: for showing what that would do.</summary>
+    public static GroomStory ForeseeOverturned(GroomStory story, SignOff signed) =>
+        story with
+        {
+            Overturned = story.Overturned.With(signed.Id),
+        };
+
+    /// <summary>The story as it would stand if the owner let this late sign-off count.</summary>
+    public static GroomStory ForeseeAdmitted(GroomStory story, SignOff signed) =>
+        story with
+        {
+            Admitted = story.Admitted.With(signed.Id),
+        };
 }

@@ -93,6 +93,19 @@ public static class SigningOff
         bool IsEntitled(SkillCode skill) => Standing.MayJudge(signer.Person, StandingIn(skill));
     }
 
+    /// <summary>
+    /// The story as it would stand if this were kept now, whatever is against it: for showing what it would do. A level not
+    /// chosen yet counts as 1, a criterion not set yet as not met.
+    /// </summary>
+    public static GroomStory Foresee(
+        SignOffDraft draft,
+        GroomStory story,
+        Signer signer,
+        SkillKinds kinds,
+        DateTimeOffset now,
+        TimeZoneInfo zone
+    ) => story with { SignOffs = story.SignOffs.With(Write(draft, story, signer, kinds, now, zone)) };
+
     /// <summary>What a sign-off says of one skill.</summary>
     /// <remarks>
     /// The coat takes the result of the whole groom: level 4 or 5, skin safety and the dog's comfort met, nothing else "not yet".
@@ -204,7 +217,7 @@ public static class SigningOff
             draft.Subject,
             signer.Person.Id,
             now,
-            draft.Level!.Value,
+            draft.Level ?? SupportLevel.SeniorDidIt,
             draft.Criteria,
             draft.NotSuitable,
             preview.Counted,
