@@ -41,6 +41,16 @@ public readonly record struct ModuleName(string Value)
 /// <summary>Words that a person typed. They are kept beside the ledger, which holds only a keyed hash of them.</summary>
 public readonly record struct Words(string Text)
 {
+    // No words are no words, however they came about: kept as null, so that a default is equal to them.
+    private readonly string? _text = Text is "" ? null : Text;
+
+    /// <summary>The words; empty where nothing was said.</summary>
+    public string Text
+    {
+        get => _text ?? "";
+        init => _text = value is "" ? null : value;
+    }
+
     /// <summary>No words.</summary>
     public static readonly Words None = new("");
 

@@ -1,4 +1,5 @@
 using Academy.Competence.Dogs;
+using Academy.Competence.Facts;
 using Academy.Competence.Grooms;
 using Academy.Competence.People;
 using Academy.Competence.Salons;
@@ -153,6 +154,9 @@ internal static class TestSalon
     /// <summary>Who signs, alone in all that stripping Biscuit asks for.</summary>
     public static Signer MayStripWire(this Person person) =>
         person.AloneIn(SkillBook.Wire, SkillBook.Bath, SkillBook.HandStripping);
+
+    /// <summary>The facts that a decision grants; it must have been granted.</summary>
+    public static Listed<Fact> Granted(Decision decision) => Assert.IsType<Granted>(decision).Facts;
 
     /// <summary>All reasons against, or none where it was granted.</summary>
     public static Listed<Reason> Against(Decision decision) => decision is Refused refused ? refused.Reasons : [];
