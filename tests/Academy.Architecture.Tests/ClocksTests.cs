@@ -41,7 +41,7 @@ public partial class ClocksTests
     [Fact]
     public void Nobody_asks_the_clock_makes_an_id_or_rolls_dice()
     {
-        s_nobodyLooksAtTheClock.Holds(House.Parts, atLeast: 350);
+        s_nobodyLooksAtTheClock.Holds(House.Parts, atLeast: 400);
         s_nobodyLooksAtTheClock.Catches(House.Planted<AsksTheClock>());
         s_nobodyLooksAtTheClock.Catches(House.Planted<RollsDice>());
     }

@@ -109,7 +109,7 @@ public class RoomsTests
     [Fact]
     public void A_room_uses_only_what_it_may()
     {
-        s_rooms.Holds(House.Parts, atLeast: 250);
+        s_rooms.Holds(House.Parts, atLeast: 350);
         s_rooms.Catches(House.Planted<LooksThingsUp>());
         s_rooms.Catches(House.Planted<AnswersARequest>());
     }
@@ -124,7 +124,7 @@ public class RoomsTests
     [Fact]
     public void Competence_makes_nobody_wait()
     {
-        s_noTasks.Holds(House.TypesOf(House.Competence), atLeast: 120);
+        s_noTasks.Holds(House.TypesOf(House.Competence), atLeast: 200);
         s_noTasks.Catches(typeof(LooksThingsUp));
         s_noTasks.Catches(typeof(AsksLater));
     }
@@ -132,7 +132,7 @@ public class RoomsTests
     [Fact]
     public void What_competence_says_is_never_changed_afterwards()
     {
-        s_nothingIsSet.Holds(House.TypesOf(House.Competence), atLeast: 120);
+        s_nothingIsSet.Holds(House.TypesOf(House.Competence), atLeast: 200);
         s_nothingIsSet.Catches(typeof(CanBeSet));
         s_nothingIsSet.Catches(typeof(HasAnOpenField));
     }
@@ -140,7 +140,7 @@ public class RoomsTests
     [Fact]
     public void Only_competence_makes_reasons_and_grants()
     {
-        s_onlyCompetenceDecides.Holds(House.Parts, atLeast: 150);
+        s_onlyCompetenceDecides.Holds(House.Parts, atLeast: 200);
         s_onlyCompetenceDecides.Catches(House.Planted<DecidesByItself>());
     }
 
@@ -157,14 +157,14 @@ public class RoomsTests
     [Fact]
     public void Only_storage_saves()
     {
-        s_onlyStorageSaves.Holds(House.Parts, atLeast: 200);
+        s_onlyStorageSaves.Holds(House.Parts, atLeast: 350);
         s_onlyStorageSaves.Catches(House.Planted<SavesByItself>());
     }
 
     [Fact]
     public void Only_the_wiring_knows_which_database_it_is()
     {
-        s_onlyWiringKnowsTheDatabase.Holds(House.Parts, atLeast: 200);
+        s_onlyWiringKnowsTheDatabase.Holds(House.Parts, atLeast: 400);
         s_onlyWiringKnowsTheDatabase.Catches(House.Planted<OpensTheFile>());
     }
 

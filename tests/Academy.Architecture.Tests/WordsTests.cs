@@ -74,7 +74,7 @@ public class WordsTests
     [Fact]
     public void No_name_ends_in_an_empty_word()
     {
-        s_namesSaySomething.Holds(House.Parts, atLeast: 350);
+        s_namesSaySomething.Holds(House.Parts, atLeast: 400);
         s_namesSaySomething.Catches(House.Planted<PettingHelper>());
     }
 

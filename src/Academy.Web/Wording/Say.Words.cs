@@ -24,6 +24,13 @@ public static partial class Say
         where T : struct, Enum =>
         [.. Enum.GetValues<T>().Select(value => new Pick(value.ToString(), word(value), note?.Invoke(value)))];
 
+    /// <summary>The five support levels as choices, each with its number.</summary>
+    public static IReadOnlyList<Pick> Levels { get; } =
+    [
+        .. Enum.GetValues<SupportLevel>()
+            .Select(level => new Pick(level.ToString(), Word(level), Note(level), Number: $"{(int)level}")),
+    ];
+
     public static string Word(Role role) =>
         role switch
         {
@@ -210,7 +217,7 @@ public static partial class Say
             SupportLevel.SeniorDidIt => "Senior did it",
             SupportLevel.HandsOn => "Hands on together",
             SupportLevel.TalkedThrough => "Talked through",
-            SupportLevel.StoodBy => "Stood by",
+            SupportLevel.StoodBy => "Stood by, not needed",
             SupportLevel.NotNeeded => "No senior needed",
             _ => throw Unknown(level),
         };
@@ -221,7 +228,7 @@ public static partial class Say
             SupportLevel.SeniorDidIt => "the junior watched",
             SupportLevel.HandsOn => "you took the tools at least once",
             SupportLevel.TalkedThrough => "your hands stayed off, your voice did not",
-            SupportLevel.StoodBy => "you were there and were not needed",
+            SupportLevel.StoodBy => "you were there and said almost nothing",
             SupportLevel.NotNeeded => "you could have been in another room",
             _ => throw Unknown(level),
         };

@@ -60,10 +60,14 @@ public class EnumWordsTests
 
         Assert.Equal(5, picks.Count);
         Assert.Equal(
-            ("StoodBy", "Stood by", "you were there and were not needed"),
+            ("StoodBy", "Stood by, not needed", "you were there and said almost nothing"),
             (picks[3].Value, picks[3].Words, picks[3].Note)
         );
     }
+
+    [Fact]
+    public void Support_levels_carry_their_numbers() =>
+        Assert.Equal(["1", "2", "3", "4", "5"], Say.Levels.Select(level => level.Number));
 
     [Fact]
     public void A_value_outside_an_enumeration_is_a_mistake_and_not_a_word() =>

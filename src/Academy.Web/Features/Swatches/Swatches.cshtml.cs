@@ -1,6 +1,7 @@
 using System.ComponentModel.DataAnnotations;
 using Academy.Web.Features.Shared;
 using Academy.Web.Shell;
+using Academy.Web.Wording;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
@@ -29,14 +30,7 @@ public sealed class SwatchesModel(Site site) : AcademyPage
             hazard
         )),
     ];
-    public static readonly Pick[] Levels =
-    [
-        new("1", "Watched only", "You did it, the junior watched", Number: "1"),
-        new("2", "Hands on together", "You took the tools at least once", Number: "2"),
-        new("3", "Talked through", "Your hands stayed off, your voice did not", Number: "3"),
-        new("4", "Stood by, not needed", "You were there and said almost nothing", Number: "4"),
-        new("5", "No senior needed", "You could have been in another room", Number: "5"),
-    ];
+    public static readonly Pick[] Levels = [.. Say.Levels.Select(level => level with { Value = level.Number! })];
     public static readonly Dot[] None = [];
     public static readonly Dot[] Rated =
     [
