@@ -1,5 +1,4 @@
 using Academy.Web.Access;
-using Academy.Web.Features.Boards;
 using Academy.Web.Shell;
 
 args = Arguments.Spelled(args);
@@ -10,7 +9,6 @@ builder.Services.AddSingleton(TimeProvider.System);
 #pragma warning restore RS0030
 builder.AddAcademyShell();
 builder.AddAcademyAccess();
-builder.Services.AddBoards();
 if (builder.AddAcademyStorage() is { } reason)
 {
     await Console.Error.WriteLineAsync(reason.Sentence);
@@ -22,6 +20,7 @@ app.UseAcademyShell();
 app.UseAcademyAccess();
 app.MapAcademyShell();
 await app.MigrateAcademyAsync();
+await app.AnnounceAsync();
 await app.RunAsync();
 return 0;
 

@@ -67,6 +67,7 @@ public sealed class Portal : WebApplicationFactory<Program>
         builder.ConfigureTestServices(parts =>
         {
             parts.AddSingleton<IDataProtectionProvider, EphemeralDataProtectionProvider>();
+            parts.AddSingleton(TextWriter.Null);
             _replacements.ForEach(replace => replace(parts));
         });
     }

@@ -17,6 +17,9 @@ public sealed class SignInFailures(AcademyDb db)
             return answer;
         });
 
+    public Task<int> CountAsync(string key, CancellationToken stop) =>
+        db.SignInFailures.AsNoTracking().Where(row => row.Key == key).Select(row => row.Count).SingleOrDefaultAsync(stop);
+
     /// <summary>Forgets what is older than this and has not come to this many.</summary>
     public Task<int> SweepAsync(DateTimeOffset before, int fewerThan) =>
         db.WriteAsync(() => db.SignInFailures.Where(row => row.LastAt < before && row.Count < fewerThan).ExecuteDeleteAsync());

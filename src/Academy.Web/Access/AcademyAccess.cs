@@ -1,5 +1,6 @@
 using Academy.Storage;
 using Academy.Storage.Accounts;
+using Academy.Web.Features.Shared;
 using Academy.Web.Shell;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authorization;
@@ -15,17 +16,27 @@ public static class AcademyAccess
     public static WebApplicationBuilder AddAcademyAccess(this WebApplicationBuilder builder)
     {
         builder.Services.AddSingleton<Ids>();
+        builder.Services.AddSingleton(Console.Out);
+        builder.Services.AddSingleton<FirstRun>();
+        builder.Services.AddHttpContextAccessor();
+        builder.Services.AddSingleton<DemoDoor>();
         builder.Services.AddScoped<Who>();
+        builder.Services.AddScoped<IFrames, SalonFrames>();
+        builder.Services.AddScoped<IVetPhone, VetPhoneOfSalon>();
         builder.Services.AddAccounts();
         builder.Services.AddKeys();
         builder.Services.AddSessions();
         builder.Services.AddScoped<IAuthorizationHandler, WorksHereAsked>();
         builder.Services.AddAuthorization(Policies.Write);
+        // A one-time link is part of its address: addresses are not written down.
+        builder.Logging.AddFilter("Microsoft.AspNetCore.Hosting.Diagnostics", LogLevel.Warning);
+        builder.Logging.AddFilter("Microsoft.EntityFrameworkCore.Database.Command", LogLevel.Warning);
         return builder;
     }
 
     public static WebApplication UseAcademyAccess(this WebApplication app)
     {
+        app.UseMiddleware<BeforeTheFirstDay>();
         app.UseAuthentication();
         app.UseMiddleware<Comers>();
         app.UseAuthorization();

@@ -9,13 +9,13 @@ internal sealed class Comers(RequestDelegate next, TimeProvider clock)
     public async Task InvokeAsync(HttpContext http, Who who, RecordBook records)
     {
         if (Badge.Of(http.User) is { } badge)
-            Recognise(who, badge, await records.SalonAsync(badge.Salon, http.RequestAborted));
+            Recognise(http, who, badge, await records.SalonAsync(badge.Salon, http.RequestAborted));
         await next(http);
     }
 
-    private void Recognise(Who who, Badge badge, SalonBook book)
+    private void Recognise(HttpContext http, Who who, Badge badge, SalonBook book)
     {
         if (book.Find(badge.Person) is { } person && person.WorksOn(SalonDay.Of(clock.GetUtcNow(), book.Zone)))
-            who.Comes(new Present(badge, book, person));
+            who.Comes(new Present(badge, book, person, Sources.Of(http)));
     }
 }

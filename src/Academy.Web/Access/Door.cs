@@ -26,26 +26,35 @@ public sealed class Door(
     private static string? _nobodysHash;
 
     /// <summary>Tries to sign in. The source is where the visitor comes from.</summary>
-    public async Task<Entrance> TryAsync(string name, string password, string source)
+    public async Task<Entrance> TryAsync(string name, string password, string source) =>
+        await TryAsync(await accounts.FindByNameAsync(name), name, password, source);
+
+    /// <summary>Asks the password of somebody who is signed in once more.</summary>
+    public async Task<Entrance> ConfirmAsync(Guid account, string password, string source)
     {
-        string[] keys = [KeyOfName(name), KeyOfSource(source)];
-        if (await failures.ChangeAsync(keys, rows => Count(rows[0], rows[1])) is { } not)
-            return Noted(not, source);
-
-        var account = await accounts.FindByNameAsync(name);
-        if (!await FitsAsync(account, password) || !await WorksHereAsync(account!))
-            return Noted(new Entrance.NotFitting(), source);
-
-        await failures.ChangeAsync(keys, rows => TakeBack(rows[0], rows[1]));
-        log.LogInformation("Account {Account} signed in from {Source}", account!.Id, source);
-        return new Entrance.Open(account);
+        var own = await accounts.FindByIdAsync(account.ToString());
+        return await TryAsync(own, own?.UserName ?? "", password, source);
     }
 
     /// <summary>Lets a name be tried again that was tried too often.</summary>
     public Task LetTryAgainAsync(string name) => failures.ChangeAsync([KeyOfName(name)], rows => rows[0].Count = 0);
 
     /// <summary>How often in a row this name was got wrong.</summary>
-    public Task<int> FailuresOfAsync(string name) => failures.ChangeAsync([KeyOfName(name)], rows => rows[0].Count);
+    public Task<int> FailuresOfAsync(string name, CancellationToken stop) => failures.CountAsync(KeyOfName(name), stop);
+
+    private async Task<Entrance> TryAsync(Account? account, string name, string password, string source)
+    {
+        string[] keys = [KeyOfName(name), KeyOfSource(source)];
+        if (await failures.ChangeAsync(keys, rows => Count(rows[0], rows[1])) is { } not)
+            return Noted(not, source);
+
+        if (!await FitsAsync(account, password) || !await WorksHereAsync(account!))
+            return Noted(new Entrance.NotFitting(), source);
+
+        await failures.ChangeAsync(keys, rows => TakeBack(rows[0], rows[1]));
+        log.LogInformation("Account {Account} gave its password from {Source}", account!.Id, source);
+        return new Entrance.Open(account.Id);
+    }
 
     // A name that somebody typed may be her password in the wrong box: only its hash is kept.
     private string KeyOfName(string name) =>

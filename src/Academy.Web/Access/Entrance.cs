@@ -1,4 +1,3 @@
-using Academy.Storage.Accounts;
 using Academy.Web.Wording;
 
 namespace Academy.Web.Access;
@@ -8,7 +7,7 @@ public abstract record Entrance
 {
     private Entrance() { }
 
-    public sealed record Open(Account Account) : Entrance;
+    public sealed record Open(Guid Account) : Entrance;
 
     public sealed record NotFitting : Entrance;
 

@@ -4,6 +4,7 @@ using Academy.Competence.People;
 using Academy.Competence.Salons;
 using Academy.Storage;
 using Academy.Web.Features.Shared;
+using Academy.Web.Wording;
 
 namespace Academy.Web.Access;
 
@@ -11,7 +12,7 @@ namespace Academy.Web.Access;
 /// The person signed in, as her salon's book describes her at this request: a role taken away is gone with the next page.
 /// Pages that open for anybody ask <see cref="IsHere"/> first.
 /// </summary>
-public sealed class Who(TimeProvider clock)
+public sealed class Who(TimeProvider clock, Door door, DemoDoor demo)
 {
     private Present? _present;
 
@@ -46,8 +47,28 @@ public sealed class Who(TimeProvider clock)
 
     public DateOnly Today => SalonDay.Of(clock.GetUtcNow(), Zone);
 
+    /// <summary>Days and times in words, in the salon's zone and as of now.</summary>
+    public SalonTime Time => new(Zone, clock.GetUtcNow());
+
+    /// <summary>What sentences call people and skills here.</summary>
+    public Names Names => Names.Of(Book, clock.GetUtcNow());
+
     /// <summary>Her hand, to be written beside a fact.</summary>
     public Hand Hand => new(Person.Id, Device, clock.GetUtcNow());
+
+    /// <summary>Why <see cref="ConfirmAsync"/> said no, in words for the person.</summary>
+    public string? Unconfirmed { get; private set; }
+
+    /// <summary>
+    /// Asks the password again, before what weighs much: the owner's signature, a change of password. A wrong one counts like a
+    /// failed sign-in, and too many close both ways.
+    /// </summary>
+    public async Task<bool> ConfirmAsync(string? password)
+    {
+        var answer = demo.IsOpen ? demo.Confirm(password) : await door.ConfirmAsync(Account, password ?? "", Now.Source);
+        Unconfirmed = answer is Entrance.NotFitting ? "Password: this is not yours. Write it once more" : answer.Why;
+        return answer is Entrance.Open;
+    }
 
     internal void Comes(Present present) => _present = present;
 
@@ -56,4 +77,4 @@ public sealed class Who(TimeProvider clock)
 }
 
 /// <summary>What is known of somebody who is signed in.</summary>
-internal sealed record Present(Badge Badge, SalonBook Book, Person Person);
+internal sealed record Present(Badge Badge, SalonBook Book, Person Person, string Source);

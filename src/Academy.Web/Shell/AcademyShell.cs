@@ -21,6 +21,7 @@ public static class AcademyShell
         builder.Services.TryAddSingleton<IVetPhone, VetPhoneFromSettings>();
         builder.Services.AddExceptionHandler<FailureNumber>();
         builder.Services.AddHealthChecks();
+        builder.Services.AddQueries();
         builder.Services.AddPages(site);
         builder.Services.AddTrustOfProxies(site, builder.Configuration);
         return builder;

@@ -39,6 +39,9 @@ public sealed class PortalHost : WebApplicationFactory<Program>
     /// <summary>How many SQL commands were sent.</summary>
     public SqlCount Sql { get; } = new();
 
+    /// <summary>What the portal wrote into the console of whoever started it.</summary>
+    public StringWriter Console { get; } = new();
+
     /// <summary>What the portal wrote into its log, warnings and worse.</summary>
     public Notes Log { get; } = new();
 
@@ -147,6 +150,7 @@ public sealed class PortalHost : WebApplicationFactory<Program>
         {
             parts.AddSingleton<IDataProtectionProvider, EphemeralDataProtectionProvider>();
             parts.AddSingleton<TimeProvider>(Clock);
+            parts.AddSingleton<TextWriter>(Console);
             parts.ConfigureDbContext<AcademyDb>(options => options.AddInterceptors(Sql));
             // Passwords are hashed for real, only not as often: that the portal does is another test's business.
             parts.Configure<PasswordHasherOptions>(hash => hash.IterationCount = 1000);

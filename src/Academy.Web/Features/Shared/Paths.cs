@@ -20,6 +20,14 @@ public static class Paths
     public const string Heat = "/heat";
     public const string SignIn = "/sign-in";
     public const string SignOut = "/sign-out";
+    public const string SetUp = "/set-up";
+    public const string Welcome = "/welcome";
+    public const string NewPerson = "/people/new";
+    public const string InToday = "/in-today";
+    public const string Account = "/me/account";
+    public const string House = "/house";
+
+    public static string Person(Guid person) => $"{People}/{person}";
 
     public static string Dog(Guid dog) => $"{Dogs}/{dog}";
 
@@ -38,13 +46,4 @@ public static class Paths
 
     /// <summary>Signing off one person's part of a groom.</summary>
     public static string SignOff(Guid groom, Guid person) => $"{SignOffs}/{groom}?person={person}";
-
-    /// <summary>One person's skills.</summary>
-    public static string SkillsOf(Guid person) => $"{People}/{person}/skills";
-
-    /// <summary>Why somebody stands where she stands in one skill.</summary>
-    public static string Why(Guid person, string skill) => $"{Board}/{person}/{skill}";
-
-    /// <summary>Where the owner decides on one person.</summary>
-    public static string DecideOn(Guid person) => $"{Decide}/{person}";
 }
