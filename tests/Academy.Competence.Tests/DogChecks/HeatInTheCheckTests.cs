@@ -50,7 +50,7 @@ public class HeatInTheCheckTests
     public void At_the_stop_line_nobody_grooms() =>
         Assert.All(Check(Robust, reading: Reading(300)).People, one => Assert.Equal(Place.Not, one.Place));
 
-    // 27.0 C is 80.6 F; by the full algorithm of the US National Weather Service it feels like 79.9 F at 20 % and 84 F at 90 %
+    // 27.0 C is 80.6 F; by the full algorithm of the US National Weather Service it feels like 79.9 F at 20 % and 88 F at 90 %
     [Theory]
     [InlineData(20, HeatState.Under)]
     [InlineData(90, HeatState.Hot)]
