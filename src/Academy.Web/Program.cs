@@ -1,4 +1,5 @@
 using Academy.Web.Access;
+using Academy.Web.Features.Boards;
 using Academy.Web.Shell;
 
 args = Arguments.Spelled(args);
@@ -9,6 +10,7 @@ builder.Services.AddSingleton(TimeProvider.System);
 #pragma warning restore RS0030
 builder.AddAcademyShell();
 builder.AddAcademyAccess();
+builder.Services.AddBoards();
 if (builder.AddAcademyStorage() is { } reason)
 {
     await Console.Error.WriteLineAsync(reason.Sentence);

@@ -32,7 +32,7 @@ public static class Paths
                     told.Person,
                     told.Skill,
                     new Step(
-                        Noon(told.On, zone),
+                        Morning(told.On, zone),
                         told.Id.Value,
                         StepKind.Declared,
                         told.On,
@@ -42,7 +42,7 @@ public static class Paths
             ],
             WorkElsewhere told => Enumerable
                 .Range(0, told.Grooms)
-                .Select(_ => Decided(told.Person, told.Skill, StepKind.Elsewhere, told.Id, Noon(told.On, zone), told.On))
+                .Select(_ => Decided(told.Person, told.Skill, StepKind.Elsewhere, told.Id, Morning(told.On, zone), told.On))
                 .ToListed(),
             ClearanceGiven given =>
             [
@@ -93,8 +93,8 @@ public static class Paths
         DateOnly day
     ) => new(person, skill, new Step(at, id.Value, kind, day));
 
-    // A declaration has a day, not a moment: noon stands before that evening's grooms and after the night before.
-    private static DateTimeOffset Noon(DateOnly day, TimeZoneInfo zone) => SalonDay.End(day.AddDays(-1), zone).AddHours(12);
+    // A declaration has a day, not a moment: it stands before that day's grooms, and holds as soon as it is recorded.
+    private static DateTimeOffset Morning(DateOnly day, TimeZoneInfo zone) => SalonDay.End(day.AddDays(-1), zone);
 
     private static IEnumerable<StepOf> Of(GroomStory story, PersonId person, TimeZoneInfo zone)
     {

@@ -46,4 +46,13 @@ public static class Paths
 
     /// <summary>Signing off one person's part of a groom.</summary>
     public static string SignOff(Guid groom, Guid person) => $"{SignOffs}/{groom}?person={person}";
+
+    /// <summary>One person's skills.</summary>
+    public static string SkillsOf(Guid person) => $"{People}/{person}/skills";
+
+    /// <summary>Why somebody stands where she stands in one skill.</summary>
+    public static string Why(Guid person, string skill) => $"{Board}/{person}/{skill}";
+
+    /// <summary>Where the owner decides on one person.</summary>
+    public static string DecideOn(Guid person) => $"{Decide}/{person}";
 }

@@ -1,0 +1,35 @@
+namespace Academy.Competence.Standings;
+
+/// <summary>When somebody who is alone today is alone no longer, if nothing more happens.</summary>
+public static class RunningOut
+{
+    /// <summary>So many days before its last day a standing is worth a word to the owner.</summary>
+    public const int SoonDays = 14;
+
+    /// <summary>
+    /// The last day on which it still holds: the earliest of recency's, the modules' and the clearance's own; null for
+    /// everybody who is not alone, and where nothing runs out.
+    /// </summary>
+    /// <remarks>Modules that are still to be passed run out with the days that a declaration or an exception gives for them.</remarks>
+    public static DateOnly? LastDay(this Standing standing) =>
+        standing.Kind == StandingKind.Alone ? LastDays(standing).Min() : null;
+
+    /// <summary>Days until the last one, 0 on the day itself, where it is at most <see cref="SoonDays"/> away; otherwise null.</summary>
+    public static int? DaysLeft(this Standing standing, DateOnly today) =>
+        standing.LastDay() is { } last && last.DayNumber - today.DayNumber <= SoonDays ? last.DayNumber - today.DayNumber : null;
+
+    private static IEnumerable<DateOnly?> LastDays(Standing standing) =>
+        standing
+            .Findings.SelectMany(finding =>
+                finding switch
+                {
+                    RecencyFound recency => [recency.Until],
+                    KnowledgeFound knowledge => knowledge
+                        .Modules.Where(module => module.Holds)
+                        .Select(module => module.DueOn)
+                        .Append(knowledge.DueUntil),
+                    _ => Enumerable.Empty<DateOnly?>(),
+                }
+            )
+            .Append(standing.Limits.Until);
+}
