@@ -20,4 +20,18 @@ public static class SalonDay
         var offset = zone.IsAmbiguousTime(midnight) ? zone.GetAmbiguousTimeOffsets(midnight).Max() : zone.GetUtcOffset(midnight);
         return new DateTimeOffset(midnight, offset).ToUniversalTime();
     }
+
+    /// <summary>The moment at which the salon's clock shows this time on this day.</summary>
+    /// <remarks>
+    /// A time that the clocks skip in spring is taken as the moment they jump to; of one that comes twice in autumn the first is
+    /// meant.
+    /// </remarks>
+    public static DateTimeOffset At(DateOnly day, TimeOnly time, TimeZoneInfo zone)
+    {
+        var local = day.ToDateTime(time);
+        while (zone.IsInvalidTime(local))
+            local = local.AddMinutes(1);
+        var offset = zone.IsAmbiguousTime(local) ? zone.GetAmbiguousTimeOffsets(local).Max() : zone.GetUtcOffset(local);
+        return new DateTimeOffset(local, offset).ToUniversalTime();
+    }
 }

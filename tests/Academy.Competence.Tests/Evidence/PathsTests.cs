@@ -358,13 +358,13 @@ public class PathsTests
             ),
             (
                 new ExperienceDeclared(DecisionNumber(1), Pim.Id, SkillBook.Wire, Today, 3, Said("Ten years.")),
-                [new(At("2026-06-15 11:00Z"), Number(1), StepKind.Declared, Today, ThresholdVersion: 3)] // noon in London
+                [new(At("2026-06-14 23:00Z"), Number(1), StepKind.Declared, Today, ThresholdVersion: 3)] // midnight in London
             ),
             (
                 new WorkElsewhere(DecisionNumber(1), Pim.Id, SkillBook.Wire, Today, 2, Said("Her last salon.")),
                 [
-                    new(At("2026-06-15 11:00Z"), Number(1), StepKind.Elsewhere, Today),
-                    new(At("2026-06-15 11:00Z"), Number(1), StepKind.Elsewhere, Today),
+                    new(At("2026-06-14 23:00Z"), Number(1), StepKind.Elsewhere, Today),
+                    new(At("2026-06-14 23:00Z"), Number(1), StepKind.Elsewhere, Today),
                 ]
             ),
             (new ClearanceRefused(DecisionNumber(1), Pim.Id, SkillBook.Wire, Said("Not yet.")), []), // it changes no standing

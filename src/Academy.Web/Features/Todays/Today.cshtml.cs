@@ -1,0 +1,44 @@
+using Academy.Competence;
+using Academy.Competence.People;
+using Academy.Competence.Salons;
+using Academy.Competence.Standings;
+using Academy.Storage;
+using Academy.Web.Access;
+using Academy.Web.Features.Shared;
+using Academy.Web.Wording;
+using Microsoft.AspNetCore.Authorization;
+
+namespace Academy.Web.Features.Todays;
+
+/// <summary>The first page of the day: what is on the tables, what waits for whom, what is about to change.</summary>
+[Authorize(Policy = Policies.AnyoneHere)]
+public sealed class TodayModel(Who who, RecordBook records, TodayQueries today, TimeProvider clock) : AcademyPage
+{
+    public TodayView View { get; private set; } = null!;
+
+    public async Task OnGetAsync(CancellationToken stop)
+    {
+        var now = clock.GetUtcNow();
+        var team = await records.TeamAsync(who.Salon, now, stop);
+        var isIn = await records.InOnAsync(who.Salon, who.Today, stop);
+        var morning = SalonDay.End(who.Today.AddDays(-1), who.Zone);
+        var only = who.Person.Role == Role.Junior ? who.Person.Id : (PersonId?)null;
+        var grooms = await today.GroomsAsync(who.Salon, morning, only, stop);
+
+        View = TodayView.Of(who.Person, who.Book, team, isIn, grooms, await WaitsAsync(team, stop), now);
+    }
+
+    private async Task<IReadOnlyList<WaitsLine>> WaitsAsync(Team team, CancellationToken stop)
+    {
+        if (who.Person.Role == Role.Junior)
+            return Waits.ForJunior(await today.OwnUnsignedAsync(who.Salon, who.Person.Id, stop));
+
+        var (named, all) = await today.UnsignedAsync(who.Salon, who.Person.Id, stop);
+        if (who.Person.Role == Role.Senior)
+            return Waits.ForSenior(named, all);
+
+        var (reviews, disputes) = await today.ForTheOwnerAsync(who.Salon, stop);
+        var ready = team.People.Sum(person => team.Of(person.Id).Count(standing => standing.Kind == StandingKind.Ready));
+        return Waits.ForOwner(ready, reviews, disputes, named, all);
+    }
+}

@@ -1,0 +1,174 @@
+using Academy.Competence;
+using Academy.Competence.People;
+using Academy.Competence.Salons;
+using Academy.Competence.Skills;
+using Academy.Competence.Standings;
+using Academy.Web.Features.Shared;
+using Academy.Web.Wording;
+
+namespace Academy.Web.Features.Todays;
+
+/// <summary>Something that waits, with the way to it.</summary>
+public sealed record WaitsLine(string Words, string Button, string Href, bool IsRisk = false);
+
+/// <summary>A groom on the table or done today.</summary>
+public sealed record TableLine(string Clock, string Title, string Note, string? Coat, string Href, string? Button);
+
+/// <summary>A standing to know of this morning: watched, to check again, stopped, or about to lapse.</summary>
+public sealed record MindLine(string Title, string Standing, string Words, string Href);
+
+/// <summary>One of the person's own coats.</summary>
+public sealed record CoatLine(string Coat, string Name, string Standing, int? Have, int? Need, string Note, string Href);
+
+/// <summary>The first page of the day.</summary>
+public sealed record TodayView(
+    string Day,
+    string Heading,
+    string Lead,
+    IReadOnlyList<WaitsLine> Waits,
+    IReadOnlyList<TableLine> Tables,
+    IReadOnlyList<MindLine> Mind,
+    IReadOnlyList<CoatLine> Coats,
+    bool IsJunior,
+    string In,
+    bool IsNobodyIn
+)
+{
+    private const int SoonDays = 14;
+
+    public static TodayView Of(
+        Person person,
+        SalonBook book,
+        Team team,
+        IReadOnlySet<PersonId> isIn,
+        IReadOnlyList<TodayGroom> grooms,
+        IReadOnlyList<WaitsLine> waits,
+        DateTimeOffset now
+    )
+    {
+        var names = Names.Of(book, now);
+        var isJunior = person.Role == Role.Junior;
+        var here = team.People.Where(one => isIn.Contains(one.Id)).Select(one => one.Name).ToList();
+        return new TodayView(
+            names.Time.Day(now),
+            waits.Count == 0 ? "Nothing waits for you" : waits[0].Words,
+            here.Count == 0 ? "Nobody is ticked in yet." : $"In today: {Counts.And(here)}.",
+            waits,
+            [.. grooms.Select(groom => Line(groom, person, names))],
+            isJunior
+                ? []
+                :
+                [
+                    .. team
+                        .People.Where(one => isIn.Contains(one.Id) || person.Role == Role.Owner)
+                        .SelectMany(one => Minds(one, team, names)),
+                ],
+            isJunior
+                ? [.. team.Of(person.Id).Where(standing => IsCoatInUse(book, standing)).Select(standing => Coat(standing, names))]
+                : [],
+            isJunior,
+            here.Count == 0 ? "Who is in?" : "Change who is in",
+            here.Count == 0
+        );
+    }
+
+    private static TableLine Line(TodayGroom groom, Person person, Names names)
+    {
+        var who = names.Of(new PersonId(groom.By));
+        var watched = groom.Watcher is { } senior ? $"{names.Of(new PersonId(senior))} watches" : "alone";
+        var isOwn = groom.By == person.Id.Value;
+        return new(
+            names.Time.Clock(groom.StartedAt),
+            isOwn ? groom.Dog : $"{who} with {groom.Dog}",
+            groom.IsStarted
+                ? $"On the table, {watched}."
+                : $"Done {names.Time.Clock(groom.EndedAt ?? groom.StartedAt)}, {watched}.",
+            groom.Coat.Length == 0 ? null : groom.Coat,
+            groom.IsStarted && isOwn ? Paths.Log(groom.Id) : Paths.Groom(groom.Id),
+            groom.IsStarted && isOwn ? "Finish the log" : null
+        );
+    }
+
+    private static IEnumerable<MindLine> Minds(Person person, Team team, Names names) =>
+        team.Of(person.Id)
+            .Where(standing => IsToMind(standing, names.Time.Today))
+            .Select(standing => new MindLine(
+                $"{person.Name}, {names.Of(standing.Skill)}",
+                Say.Shape(standing.Kind),
+                Words(standing, names),
+                $"/board/{person.Id.Value}/{standing.Skill}"
+            ));
+
+    private static bool IsToMind(Standing standing, DateOnly today) =>
+        standing.Kind is StandingKind.CheckAgain or StandingKind.StoodDown
+        || standing is { Kind: StandingKind.Alone, IsWatched: true }
+        || standing.Kind == StandingKind.Alone && EndsSoon(standing, today) is not null;
+
+    private static string Words(Standing standing, Names names) =>
+        standing switch
+        {
+            { Kind: StandingKind.Alone, IsWatched: true } => "A senior stands beside for the next grooms.",
+            { Kind: StandingKind.Alone } =>
+                $"Lapses after {names.Time.Date(EndsSoon(standing, names.Time.Today)!.Value)} if nothing more is groomed.",
+            { Kind: StandingKind.StoodDown } => "Stopped. Only with a senior, and only once the review is closed.",
+            _ => "With a senior until the row is walked back.",
+        };
+
+    private static DateOnly? EndsSoon(Standing standing, DateOnly today) =>
+        standing.Findings.OfType<RecencyFound>().FirstOrDefault()?.Until is { } until
+        && until.DayNumber - today.DayNumber < SoonDays
+            ? until
+            : null;
+
+    private static bool IsCoatInUse(SalonBook book, Standing standing) =>
+        book.Find(standing.Skill) is { Kind: SkillKind.Coat }
+        && (standing.Tally.Rated > 0 || standing.Kind != StandingKind.Learning);
+
+    private static CoatLine Coat(Standing standing, Names names)
+    {
+        var points = standing.Kind == StandingKind.Alone ? null : standing.Findings.OfType<PointsFound>().FirstOrDefault();
+        var left = Say.Reasons(standing.Gaps.Where(gap => gap is not RowNotFull), names);
+        return new(
+            standing.Skill.Value,
+            names.Of(standing.Skill),
+            Say.Shape(standing.Kind),
+            points?.Have,
+            points?.Need,
+            standing.Kind == StandingKind.Alone ? string.Join(" ", Say.Limits(standing.Limits, names)) : string.Join(" ", left),
+            $"/board/{standing.Person.Value}/{standing.Skill}"
+        );
+    }
+}
+
+/// <summary>What waits for whom, in words.</summary>
+public static class Waits
+{
+    public static IReadOnlyList<WaitsLine> ForJunior(int unsigned) =>
+        unsigned == 0
+            ? []
+            : [new($"{Counts.Of(unsigned, "groom")} of yours {Verb(unsigned)} for a sign-off", "See them", Paths.MySkills)];
+
+    public static IReadOnlyList<WaitsLine> ForSenior(int named, int all) =>
+        all == 0 ? []
+        : named == 0
+            ? [new($"{Counts.Of(all, "groom")} {Verb(all)} for a sign-off, none of them names you", "Look", Paths.SignOffs)]
+        : [new($"{Counts.Of(named, "groom")} {Verb(named)} for your sign-off", "Sign off", Paths.SignOffs)];
+
+    public static IReadOnlyList<WaitsLine> ForOwner(int ready, int reviews, int disputes, int named, int all)
+    {
+        WaitsLine?[] lines =
+        [
+            reviews == 0
+                ? null
+                : new($"{Counts.Of(reviews, "incident")} {Verb(reviews)} for your review", "Review", "/reviews", IsRisk: true),
+            ready == 0 ? null : new($"{Counts.Of(ready, "clearance")} {Verb(ready)} for your decision", "Decide", Paths.Decide),
+            disputes == 0
+                ? null
+                : new($"{Counts.Of(disputes, "dispute")} {Verb(disputes)} for your answer", "Answer", "/disputes"),
+            .. ForSenior(named, all),
+        ];
+        return [.. lines.OfType<WaitsLine>()];
+    }
+
+    private static string Verb(int count) => count == 1 ? "waits" : "wait";
+}
