@@ -15,13 +15,15 @@ namespace Academy.Modules;
 /// <param name="Parts">The headings of the lesson, for a table of contents.</param>
 /// <param name="Explanations">For each question's id its explanation as safe HTML, for after handing in.</param>
 /// <param name="Pictures">The pictures that the lesson shows, by file name.</param>
+/// <param name="Text">The module's file as it was read, quiz and all: for keeping, never for a page.</param>
 public sealed record Lesson(
     Module Module,
     string Html,
     string SourcesHtml,
     Listed<Part> Parts,
     ImmutableDictionary<string, string> Explanations,
-    ImmutableDictionary<string, Picture> Pictures
+    ImmutableDictionary<string, Picture> Pictures,
+    string Text
 );
 
 /// <summary>One part of a lesson.</summary>

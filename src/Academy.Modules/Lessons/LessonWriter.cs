@@ -30,7 +30,7 @@ internal sealed class LessonWriter(FrontMatter front, IReadOnlyDictionary<string
             Hash = ContentHash.Of(text, shown.Values),
             Questions = [.. questions.Select(entry => entry.Question)],
         };
-        return new(module, page + sources, sources, [.. parts], explanations, shown);
+        return new(module, page + sources, sources, [.. parts], explanations, shown, text);
     }
 
     private string? Page(string lesson)

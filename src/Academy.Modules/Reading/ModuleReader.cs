@@ -45,15 +45,18 @@ internal sealed class ModuleReader(string folder)
     {
         if (Bytes(FileName, ModuleText.LargestFile, _findings) is not { } bytes || FileText.Of(bytes, _findings) is not { } text)
             return null;
-        if (
-            ModuleText.Of(text, _findings) is not { } parts
-            || FrontMatter.Of(parts.FrontMatter, _name, _findings) is not { } front
-        )
+        return Lesson(_name, text, Pictures, _findings);
+    }
+
+    /// <summary>The lesson that this text makes; the pictures are read only where the text can be.</summary>
+    public static Lesson? Lesson(string name, string text, Func<IReadOnlyDictionary<string, Picture>> pictures, Findings findings)
+    {
+        if (ModuleText.Of(text, findings) is not { } parts || FrontMatter.Of(parts.FrontMatter, name, findings) is not { } front)
             return null;
-        var questions = QuizReader.Of(parts.Quiz, _findings);
-        QuizCheck.Of(front, questions, parts.QuizStart + 1, _findings);
-        parts.CheckLessonHoldsNoAnswer(_findings);
-        return _findings.AnyBroken ? null : new LessonWriter(front, Pictures(), _findings).Write(text, parts.Lesson, questions);
+        var questions = QuizReader.Of(parts.Quiz, findings);
+        QuizCheck.Of(front, questions, parts.QuizStart + 1, findings);
+        parts.CheckLessonHoldsNoAnswer(findings);
+        return findings.AnyBroken ? null : new LessonWriter(front, pictures(), findings).Write(text, parts.Lesson, questions);
     }
 
     private Dictionary<string, Picture> Pictures()
