@@ -1,0 +1,147 @@
+using System.Text.Json;
+using Academy.Competence;
+using Academy.Competence.Facts;
+using Academy.Competence.Quizzes;
+using Academy.Storage.Ledgers;
+using Academy.Storage.Rows;
+using Microsoft.EntityFrameworkCore;
+
+namespace Academy.Storage;
+
+/// <summary>A quiz under way and the answers given so far, each as it was given.</summary>
+public sealed record UnderWay(Sitting Sitting, Listed<Answer> Answers);
+
+/// <summary>
+/// Quizzes under way, which are not facts yet and are forgotten once handed in, and attempts as they were handed in. Everything
+/// is found through the salon.
+/// </summary>
+public sealed class QuizBook(AcademyDb db)
+{
+    /// <summary>A quiz under way; null where there is none of that id, or it was handed in.</summary>
+    public async Task<UnderWay?> FindAsync(SalonId salon, AttemptId attempt, CancellationToken stop)
+    {
+        var row = await Open(salon).AsNoTracking().SingleOrDefaultAsync(row => row.Id == attempt.Value, stop);
+        return row is null ? null : Read(row);
+    }
+
+    /// <summary>Quizzes under way that a person takes or reads out, the newest first.</summary>
+    public async Task<IReadOnlyList<UnderWay>> UnderWayAsync(SalonId salon, PersonId person, CancellationToken stop)
+    {
+        var rows = await Open(salon)
+            .AsNoTracking()
+            .Where(row => row.Person == person.Value || row.ReadOutBy == person.Value)
+            .OrderByDescending(row => row.StartedAt)
+            .ToListAsync(stop);
+        return [.. rows.Select(Read)];
+    }
+
+    /// <summary>
+    /// Begins a quiz, or goes on with the one that this person has under way in the same edition: nobody has two, so that handing
+    /// in one and then the other cannot get round the wait. One of another edition makes room for the new one.
+    /// </summary>
+    /// <returns>The quiz that is under way now.</returns>
+    public Task<AttemptId> BeginAsync(SalonId salon, Sitting sitting) =>
+        db.WriteAsync(async () =>
+        {
+            var open = await Open(salon)
+                .Where(row => row.Person == sitting.Person.Value && row.Module == sitting.Module.Value)
+                .ToListAsync();
+            var same = open.Find(row => row.ContentHash == sitting.ContentHash && row.IsRefresher == sitting.IsRefresher);
+            db.Sittings.RemoveRange(open.Where(row => row != same));
+            if (same is null && await WasHandedInAsync(salon, sitting.Id))
+                return sitting.Id;
+            if (same is null)
+                db.Sittings.Add(same = RowOf(salon, sitting));
+            else
+                same.ReadOutBy = sitting.ReadOutBy?.Value ?? same.ReadOutBy;
+            await db.SaveChangesAsync();
+            return new AttemptId(same.Id);
+        });
+
+    /// <summary>Keeps an answer in place of an earlier one to the same question; an empty one takes it back.</summary>
+    /// <returns>False where the quiz is no longer under way.</returns>
+    public Task<bool> AnswerAsync(SalonId salon, AttemptId attempt, Answer answer) =>
+        db.WriteAsync(async () =>
+        {
+            if (await Open(salon).SingleOrDefaultAsync(row => row.Id == attempt.Value) is not { } row)
+                return false;
+            row.Answers = Write([
+                .. AnswersOf(row).Where(before => before.QuestionId != answer.QuestionId),
+                .. answer.Picked.IsEmpty ? (Answer[])[] : [answer],
+            ]);
+            await db.SaveChangesAsync();
+            return true;
+        });
+
+    /// <summary>Forgets a quiz that was handed in or given up.</summary>
+    public Task EndAsync(SalonId salon, AttemptId attempt) =>
+        db.WriteAsync(() => db.Sittings.Where(row => row.SalonId == salon.Value && row.Id == attempt.Value).ExecuteDeleteAsync());
+
+    /// <summary>An attempt as it was handed in; null where this salon has none of that id.</summary>
+    public async Task<AttemptHandedIn?> HandedInAsync(SalonId salon, AttemptId attempt, CancellationToken stop)
+    {
+        var taken = await db
+            .Attempts.AsNoTracking()
+            .SingleOrDefaultAsync(row => row.SalonId == salon.Value && row.Id == attempt.Value, stop);
+        if (taken is null)
+            return null;
+        var kind = FactForms.CodeOf<AttemptHandedIn>();
+        var told = await db
+            .Ledger.Where(row =>
+                row.SalonId == salon.Value
+                && row.Subject == taken.Person
+                && row.Kind == kind
+                && row.RecordedAt == taken.RecordedAt
+            )
+            .ReadAsync(db, stop);
+        return told.Select(one => one.Fact).OfType<AttemptHandedIn>().Single(fact => fact.Attempt == attempt);
+    }
+
+    // Between the fact that it was handed in and its being forgotten here the process may have stopped.
+    private IQueryable<SittingRow> Open(SalonId salon) =>
+        db.Sittings.Where(row =>
+            row.SalonId == salon.Value && !db.Attempts.Any(taken => taken.SalonId == row.SalonId && taken.Id == row.Id)
+        );
+
+    private Task<bool> WasHandedInAsync(SalonId salon, AttemptId attempt) =>
+        db.Attempts.AnyAsync(row => row.SalonId == salon.Value && row.Id == attempt.Value);
+
+    private static SittingRow RowOf(SalonId salon, Sitting sitting) =>
+        new()
+        {
+            SalonId = salon.Value,
+            Id = sitting.Id.Value,
+            Person = sitting.Person.Value,
+            Module = sitting.Module.Value,
+            ContentHash = sitting.ContentHash,
+            IsRefresher = sitting.IsRefresher,
+            Seed = sitting.Seed,
+            StartedAt = sitting.StartedAt,
+            ReadOutBy = sitting.ReadOutBy?.Value,
+        };
+
+    private static UnderWay Read(SittingRow row) =>
+        new(
+            new Sitting(
+                new(row.Id),
+                new(row.Person),
+                new(row.Module),
+                row.ContentHash,
+                row.IsRefresher,
+                row.Seed,
+                row.StartedAt,
+                row.ReadOutBy is { } senior ? new PersonId(senior) : null
+            ),
+            AnswersOf(row)
+        );
+
+    private static Listed<Answer> AnswersOf(SittingRow row) =>
+        [
+            .. JsonSerializer
+                .Deserialize<Dictionary<string, int[]>>(row.Answers)!
+                .Select(given => new Answer(given.Key, [.. given.Value])),
+        ];
+
+    private static string Write(IEnumerable<Answer> answers) =>
+        JsonSerializer.Serialize(answers.ToDictionary(given => given.QuestionId, given => given.Picked.ToArray()));
+}

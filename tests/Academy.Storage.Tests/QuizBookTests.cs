@@ -1,0 +1,182 @@
+using Academy.Competence;
+using Academy.Competence.Facts;
+using Academy.Competence.Quizzes;
+using Academy.Storage.Ledgers;
+
+namespace Academy.Storage.Tests;
+
+public sealed class QuizBookTests
+{
+    private static readonly DateTimeOffset Noon = TestSalon.Opening.AddHours(3);
+    private static readonly SalonId Elsewhere = new(TestSalon.Id(900));
+
+    private static CancellationToken Stop => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public async Task A_quiz_under_way_keeps_what_was_drawn_and_each_answer_as_given()
+    {
+        using var salon = await TestSalon.OpenAsync();
+        var sitting = Sitting(salon) with { ReadOutBy = TestSalon.Rosa };
+
+        await InBook(salon, book => book.BeginAsync(TestSalon.Salon, sitting));
+        await InBook(salon, book => book.AnswerAsync(TestSalon.Salon, sitting.Id, new("wet-1", [2])));
+        await InBook(salon, book => book.AnswerAsync(TestSalon.Salon, sitting.Id, new("wet-2", [0, 3])));
+        await InBook(salon, book => book.AnswerAsync(TestSalon.Salon, sitting.Id, new("wet-1", [1])));
+
+        var found = await FindAsync(salon, sitting.Id);
+        Assert.Equal(sitting, found!.Sitting);
+        Assert.Equal([new("wet-2", [0, 3]), new("wet-1", [1])], found.Answers);
+    }
+
+    [Fact]
+    public async Task An_answer_can_be_taken_back()
+    {
+        using var salon = await TestSalon.OpenAsync();
+        var sitting = Sitting(salon);
+        await InBook(salon, book => book.BeginAsync(TestSalon.Salon, sitting));
+        await InBook(salon, book => book.AnswerAsync(TestSalon.Salon, sitting.Id, new("wet-1", [2])));
+
+        Assert.True(await InBook(salon, book => book.AnswerAsync(TestSalon.Salon, sitting.Id, new("wet-1", []))));
+
+        Assert.Empty((await FindAsync(salon, sitting.Id))!.Answers);
+    }
+
+    [Fact]
+    public async Task Nobody_has_two_quizzes_of_one_edition_under_way()
+    {
+        using var salon = await TestSalon.OpenAsync();
+        var first = Sitting(salon);
+        var second = Sitting(salon) with { Seed = 8 };
+
+        Assert.Equal(first.Id, await InBook(salon, book => book.BeginAsync(TestSalon.Salon, first)));
+        Assert.Equal(first.Id, await InBook(salon, book => book.BeginAsync(TestSalon.Salon, second)));
+
+        Assert.Equal([first], await UnderWayAsync(salon, TestSalon.Pim));
+    }
+
+    [Fact]
+    public async Task A_senior_who_goes_on_with_it_stands_in_it_from_then_on()
+    {
+        using var salon = await TestSalon.OpenAsync();
+        var alone = Sitting(salon);
+        var readOut = Sitting(salon) with { ReadOutBy = TestSalon.Rosa };
+
+        await InBook(salon, book => book.BeginAsync(TestSalon.Salon, alone));
+        await InBook(salon, book => book.BeginAsync(TestSalon.Salon, readOut));
+        await InBook(salon, book => book.BeginAsync(TestSalon.Salon, Sitting(salon)));
+
+        Sitting[] now = [alone with { ReadOutBy = TestSalon.Rosa }];
+        Assert.Equal(now, await UnderWayAsync(salon, TestSalon.Pim));
+        Assert.Equal(now, await UnderWayAsync(salon, TestSalon.Rosa));
+    }
+
+    [Theory]
+    [InlineData("another edition", false)]
+    [InlineData("the edition", true)] // a refresher where the whole quiz was under way
+    public async Task A_quiz_of_another_edition_or_kind_takes_its_place(string edition, bool isRefresher)
+    {
+        using var salon = await TestSalon.OpenAsync();
+        await InBook(salon, book => book.BeginAsync(TestSalon.Salon, Sitting(salon)));
+        var next = Sitting(salon) with { ContentHash = edition, IsRefresher = isRefresher };
+
+        Assert.Equal(next.Id, await InBook(salon, book => book.BeginAsync(TestSalon.Salon, next)));
+
+        Assert.Equal([next], await UnderWayAsync(salon, TestSalon.Pim));
+    }
+
+    [Fact]
+    public async Task What_was_handed_in_reads_back_as_the_fact_and_is_under_way_no_longer()
+    {
+        using var salon = await TestSalon.OpenAsync();
+        var sitting = Sitting(salon);
+        await InBook(salon, book => book.BeginAsync(TestSalon.Salon, sitting));
+        var other = await HandInAsync(salon, Sitting(salon));
+        var fact = await HandInAsync(salon, sitting);
+
+        Assert.Null(await FindAsync(salon, sitting.Id));
+        Assert.False(await InBook(salon, book => book.AnswerAsync(TestSalon.Salon, sitting.Id, new("wet-1", [0]))));
+        Assert.Equal(fact, await InBook(salon, book => book.HandedInAsync(TestSalon.Salon, sitting.Id, Stop)));
+        Assert.Equal(other, await InBook(salon, book => book.HandedInAsync(TestSalon.Salon, other.Attempt, Stop)));
+        Assert.Equal(sitting.Id, await InBook(salon, book => book.BeginAsync(TestSalon.Salon, sitting)));
+        Assert.Empty(await UnderWayAsync(salon, TestSalon.Pim));
+    }
+
+    [Fact]
+    public async Task A_quiz_that_is_forgotten_is_gone()
+    {
+        using var salon = await TestSalon.OpenAsync();
+        var sitting = Sitting(salon);
+        await InBook(salon, book => book.BeginAsync(TestSalon.Salon, sitting));
+
+        await InBook(salon, book => EndAsync(book, sitting.Id));
+
+        Assert.Null(await FindAsync(salon, sitting.Id));
+    }
+
+    [Fact]
+    public async Task Another_salon_finds_none_of_it()
+    {
+        using var salon = await TestSalon.OpenAsync();
+        var sitting = Sitting(salon);
+        var handedIn = await HandInAsync(salon, Sitting(salon));
+        await InBook(salon, book => book.BeginAsync(TestSalon.Salon, sitting));
+
+        Assert.Null(await InBook(salon, book => book.FindAsync(Elsewhere, sitting.Id, Stop)));
+        Assert.Null(await InBook(salon, book => book.HandedInAsync(Elsewhere, handedIn.Attempt, Stop)));
+        Assert.False(await InBook(salon, book => book.AnswerAsync(Elsewhere, sitting.Id, new("wet-1", [0]))));
+        Assert.Empty(await InBook(salon, book => book.UnderWayAsync(Elsewhere, TestSalon.Pim, Stop)));
+    }
+
+    private static Sitting Sitting(TestSalon salon) =>
+        new(
+            new(salon.NewId()),
+            TestSalon.Pim,
+            new("wet-dogs"),
+            "the edition",
+            IsRefresher: false,
+            Seed: 7,
+            Noon,
+            ReadOutBy: null
+        );
+
+    private static async Task<AttemptHandedIn> HandInAsync(TestSalon salon, Sitting sitting)
+    {
+        var handingIn = sitting.HandIn(Module, [new("wet-1", [0])], Noon.AddMinutes(9));
+        await salon.KeepAsync(handingIn, TestSalon.Pim, Noon.AddMinutes(9));
+        return Assert.IsType<AttemptHandedIn>(Assert.Single(Assert.IsType<Granted>(handingIn).Facts));
+    }
+
+    private static Module Module { get; } =
+        new()
+        {
+            Name = new("wet-dogs"),
+            Title = "Wet dogs",
+            Summary = "Dry them.",
+            Minutes = 3,
+            Edition = 1,
+            SafetyCriticalSince = 1,
+            Hash = "the edition",
+            Opens = [],
+            Aims = [],
+            Sources = [],
+            ReviewedOn = new(2026, 1, 1),
+            ReviewDueOn = new(2027, 1, 1),
+            RefresherDays = 90,
+            Questions = [new("wet-1", "Wet?", "dry", IsMustKnow: true, [new("Dry it", true), new("Leave it", false)], "So.")],
+        };
+
+    private static async Task<int> EndAsync(QuizBook book, AttemptId attempt)
+    {
+        await book.EndAsync(TestSalon.Salon, attempt);
+        return 1;
+    }
+
+    private static Task<UnderWay?> FindAsync(TestSalon salon, AttemptId attempt) =>
+        InBook(salon, book => book.FindAsync(TestSalon.Salon, attempt, Stop));
+
+    private static async Task<IEnumerable<Sitting>> UnderWayAsync(TestSalon salon, PersonId person) =>
+        (await InBook(salon, book => book.UnderWayAsync(TestSalon.Salon, person, Stop))).Select(one => one.Sitting);
+
+    private static Task<T> InBook<T>(TestSalon salon, Func<QuizBook, Task<T>> work) =>
+        salon.InDbAsync(db => work(new QuizBook(db)));
+}
