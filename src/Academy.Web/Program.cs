@@ -1,5 +1,6 @@
 using Academy.Web.Access;
 using Academy.Web.Features.Boards;
+using Academy.Web.Library;
 using Academy.Web.Shell;
 
 args = Arguments.Spelled(args);
@@ -10,6 +11,7 @@ builder.Services.AddSingleton(TimeProvider.System);
 #pragma warning restore RS0030
 builder.AddAcademyShell();
 builder.AddAcademyAccess();
+builder.AddAcademyModules();
 builder.Services.AddBoards();
 if (builder.AddAcademyStorage() is { } reason)
 {
@@ -19,9 +21,12 @@ if (builder.AddAcademyStorage() is { } reason)
 
 var app = builder.Build();
 app.UseAcademyShell();
+app.UseAcademyModules();
 app.UseAcademyAccess();
 app.MapAcademyShell();
+app.MapAcademyModules();
 await app.MigrateAcademyAsync();
+await app.OpenLibraryAsync();
 await app.AnnounceAsync();
 await app.RunAsync();
 return 0;

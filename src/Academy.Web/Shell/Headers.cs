@@ -35,7 +35,12 @@ public sealed class Headers(RequestDelegate next, Site site)
             headers[name] = value;
         }
 
-        headers.ContentSecurityPolicy = Policy(http.RequestServices.GetRequiredService<Nonce>());
+        // A file that runs nothing may say a stricter one.
+        if (!headers.ContainsKey(HeaderNames.ContentSecurityPolicy))
+        {
+            headers.ContentSecurityPolicy = Policy(http.RequestServices.GetRequiredService<Nonce>());
+        }
+
         if (site.Https && http.Request.IsHttps)
         {
             headers.StrictTransportSecurity = "max-age=31536000; includeSubDomains";

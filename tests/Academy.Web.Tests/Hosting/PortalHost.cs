@@ -32,9 +32,15 @@ public sealed class PortalHost : WebApplicationFactory<Program>
 
     private readonly Dictionary<string, string> _settings = new(StringComparer.Ordinal);
     private readonly List<Action<IServiceCollection>> _replacements = [];
-    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("academy-");
+    private readonly DirectoryInfo _folder;
+    private bool _isHandedOn;
 
-    public FakeTimeProvider Clock { get; } = new(Start);
+    public PortalHost()
+        : this(Directory.CreateTempSubdirectory("academy-"), new FakeTimeProvider(Start)) { }
+
+    private PortalHost(DirectoryInfo folder, FakeTimeProvider clock) => (_folder, Clock) = (folder, clock);
+
+    public FakeTimeProvider Clock { get; }
 
     /// <summary>How many SQL commands were sent.</summary>
     public SqlCount Sql { get; } = new();
@@ -63,6 +69,17 @@ public sealed class PortalHost : WebApplicationFactory<Program>
     {
         _replacements.Add(replace);
         return this;
+    }
+
+    /// <summary>
+    /// Stops this portal and gives another over the same database, at the same moment, as after an update. Its settings are named
+    /// anew; whoever was signed in signs in again.
+    /// </summary>
+    public async Task<PortalHost> AgainAsync()
+    {
+        _isHandedOn = true;
+        await DisposeAsync();
+        return new PortalHost(_folder, Clock);
     }
 
     /// <summary>A portal with one salon and its cast.</summary>
@@ -139,9 +156,12 @@ public sealed class PortalHost : WebApplicationFactory<Program>
 
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
-        EmptyDatabase.CopyTo(Folder);
+        if (!File.Exists(Path.Combine(Folder, "academy.db")))
+            EmptyDatabase.CopyTo(Folder);
         builder.UseEnvironment("Production");
         builder.UseSetting("Data:Folder", Folder);
+        // No modules, unless a test names some: reading the real ones would take longer than most tests.
+        builder.UseSetting("Modules:Folder", _folder.CreateSubdirectory("modules").FullName);
         foreach (var (setting, value) in _settings)
             builder.UseSetting(setting, value);
 
@@ -161,7 +181,7 @@ public sealed class PortalHost : WebApplicationFactory<Program>
     protected override void Dispose(bool disposing)
     {
         base.Dispose(disposing);
-        if (disposing && _folder.Exists)
+        if (disposing && !_isHandedOn && Directory.Exists(Folder))
             _folder.Delete(recursive: true);
     }
 

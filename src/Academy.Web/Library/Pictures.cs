@@ -1,0 +1,30 @@
+using Academy.Modules;
+using Academy.Web.Access;
+using Microsoft.Net.Http.Headers;
+
+namespace Academy.Web.Library;
+
+/// <summary>The pictures of the lessons, for whoever may read the lessons.</summary>
+internal static class Pictures
+{
+    // A drawing may dress itself and nothing more: it was looked through, and this holds even where something was overlooked.
+    private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; sandbox";
+
+    public static void MapPictures(this WebApplication app) =>
+        app.MapGet("/modules/{name}/{file}", Answer).RequireAuthorization(Policies.AnyoneHere);
+
+    private static IResult Answer(string name, string file, string? v, ModuleLibrary library, HttpContext http)
+    {
+        if (library.Find(name) is not { } lesson || library.FindPicture(name, file) is not { } picture)
+            return Results.NotFound();
+
+        var isOfThisEdition = LessonPage.VersionOf(lesson) == v;
+        http.Response.Headers.ContentSecurityPolicy = Policy;
+        http.Response.Headers.CacheControl = isOfThisEdition ? "private, max-age=31536000, immutable" : "private, no-cache";
+        return Results.Bytes(
+            picture.Bytes,
+            picture.ContentType,
+            entityTag: new EntityTagHeaderValue($"\"{lesson.Module.Hash}\"")
+        );
+    }
+}
