@@ -61,6 +61,14 @@ public class PathsTests
     }
 
     [Fact]
+    public void A_groom_found_unsuitable_by_a_senior_who_is_not_alone_there_feeds_no_recency_either()
+    {
+        var story = Yesterday.SignedOff(TalkedThrough, Rosa.AloneIn(SkillBook.Wire));
+
+        Assert.Equal(["wire rated unsuitable"], ToldOf(Paths.Of(story, London), Pim));
+    }
+
+    [Fact]
     public void A_late_sign_off_counts_only_once_the_owner_admits_it()
     {
         var late = Yesterday.SignedOff(Met(Pim), Rosa.MayStripWire(), TooLate);
