@@ -12,6 +12,9 @@ public abstract record Finding
 
     /// <summary>Whether the rule holds.</summary>
     public bool Holds => Gaps.IsEmpty;
+
+    /// <summary>Whether somebody who is alone is asked it every day; points, breadth and the coat are asked at the decision and on the way back.</summary>
+    public bool IsAskedEveryDay => this is not (PointsFound or BreadthFound or CoatFound);
 }
 
 /// <summary>Rule 1, knowledge: the named modules are passed in an edition that counts, and no refresher is overdue.</summary>

@@ -204,9 +204,8 @@ public sealed record Standing(
         return StaysAlone(findings) ? (StandingKind.Alone, held.On, []) : (StandingKind.Lapsed, null, []);
     }
 
-    // To stay alone knowledge, safety, recency and drift are asked; points and breadth only at the decision and on the way back.
     private static bool StaysAlone(Listed<Finding> findings) =>
-        findings.All(finding => finding.Holds || finding is PointsFound or BreadthFound or CoatFound);
+        findings.All(finding => finding.Holds || !finding.IsAskedEveryDay);
 
     private static Limits LimitsOf(Person person, Tally tally, HouseRules house)
     {

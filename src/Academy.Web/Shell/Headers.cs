@@ -35,8 +35,12 @@ public sealed class Headers(RequestDelegate next, Site site)
             headers[name] = value;
         }
 
-        // A file that runs nothing may say a stricter one.
-        if (!headers.ContainsKey(HeaderNames.ContentSecurityPolicy))
+        // A file that runs nothing may say a stricter one. "Not changed" sends no page: the policy that came with the page is the
+        // one that names its scripts' nonce.
+        if (
+            !headers.ContainsKey(HeaderNames.ContentSecurityPolicy)
+            && http.Response.StatusCode != StatusCodes.Status304NotModified
+        )
         {
             headers.ContentSecurityPolicy = Policy(http.RequestServices.GetRequiredService<Nonce>());
         }

@@ -31,10 +31,28 @@ public static class CellNote
 
     private static string? OfLearning(Standing standing) =>
         IsOff(standing) ? "turned off"
+        : Found<PointsFound>(standing) is { Holds: true } ? Joined(["row full", .. Lacking(standing).Take(2)])
         : Found<PointsFound>(standing) is { } points ? Counts.OutOf(points.Have, points.Need)
         : Found<KnowledgeFound>(standing) is { } modules
             ? $"{Counts.OutOf(Passed(modules), modules.Modules.Count)} {(modules.Modules.Count == 1 ? "module" : "modules")}"
         : null;
+
+    // A row that is full and a person who is still learning: what else lacks, in a word each.
+    private static IEnumerable<string?> Lacking(Standing standing) =>
+        standing
+            .Gaps.Select(gap =>
+                gap switch
+                {
+                    ModuleLacking => "module due",
+                    TooFewBreeds => "more breeds",
+                    TooFewSeniors => "more seniors",
+                    NoCoatAlone => "first a coat",
+                    CriticalTooNear or ReviewOpen => "incident",
+                    TooFewRecentGrooms => "too long ago",
+                    _ => null,
+                }
+            )
+            .Distinct(StringComparer.Ordinal);
 
     private static IEnumerable<string?> OfAlone(Standing standing, SalonTime time)
     {

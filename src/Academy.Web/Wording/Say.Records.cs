@@ -25,6 +25,7 @@ public static partial class Say
         rate switch
         {
             < .01 => "less than 1 in 100",
+            < .05 => $"1 in {5 * Math.Round(1 / rate / 5, MidpointRounding.AwayFromZero)}",
             < .4 => $"1 in {Math.Round(1 / rate, MidpointRounding.AwayFromZero)}",
             _ => $"{Math.Round(rate * 20, MidpointRounding.AwayFromZero)} in 20",
         };

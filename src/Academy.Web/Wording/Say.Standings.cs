@@ -34,7 +34,11 @@ public static partial class Say
         $"{Capital(names.Of(standing.Person))}, {names.Of(standing.Skill)}: {Standing(standing, names)}";
 
     /// <summary>Everything that stands in the way or behind the standing, each sentence once.</summary>
-    public static IReadOnlyList<string> Why(Standing standing, Names names) => Reasons(standing.Why.Concat(standing.Gaps), names);
+    /// <remarks>Of somebody who is alone only what is still due: her row and her breeds are asked again at the next decision.</remarks>
+    public static IReadOnlyList<string> Why(Standing standing, Names names) =>
+        standing.Kind == StandingKind.Alone
+            ? Reasons(standing.Why.Concat(standing.Findings.OfType<KnowledgeFound>().SelectMany(found => found.Lacking)), names)
+            : Reasons(standing.Why.Concat(standing.Gaps), names);
 
     /// <summary>What a clearance is limited to, each limit in a few words; none for no limit.</summary>
     public static IReadOnlyList<string> Limits(Limits limits, Names names)
@@ -56,7 +60,15 @@ public static partial class Say
 
     /// <summary>Every rule asked, and the decision as the last one.</summary>
     public static IReadOnlyList<RuleWords> Rules(Standing standing, Names names) =>
-        [.. standing.Findings.Select(finding => Finding(finding, names)), Decision(standing, names)];
+        [.. standing.Findings.Select(finding => Finding(finding, standing, names)), Decision(standing, names)];
+
+    private static RuleWords Finding(Finding finding, Standing standing, Names names) =>
+        standing.Kind == StandingKind.Alone && finding is { Holds: false, IsAskedEveryDay: false }
+            ? Finding(finding, names) with
+            {
+                Holds = "not asked now",
+            }
+            : Finding(finding, names);
 
     /// <summary>A rule: what it asks, what was found, whether it holds.</summary>
     public static RuleWords Finding(Finding finding, Names names) =>

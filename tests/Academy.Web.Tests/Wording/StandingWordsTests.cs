@@ -128,6 +128,19 @@ public class StandingWordsTests
     }
 
     [Fact]
+    public void Whoever_is_alone_is_not_asked_for_her_row_today()
+    {
+        Listed<Finding> findings = [new PointsFound(Have: 16, Need: 17, RatedOnRow: 34, IsTalkDue: false)];
+        var alone = Standing(StandingKind.Alone) with { Findings = findings };
+        var learning = Standing(StandingKind.Learning) with { Findings = findings };
+
+        Assert.Empty(Say.Why(alone, Sample.Names));
+        Assert.Equal("not asked now", Say.Rules(alone, Sample.Names)[0].Holds);
+        Assert.Single(Say.Why(learning, Sample.Names));
+        Assert.Equal("not yet", Say.Rules(learning, Sample.Names)[0].Holds);
+    }
+
+    [Fact]
     public void A_rated_groom_is_a_dot_with_its_day()
     {
         var rated = new RatedGroom(Guid.Empty, s_july11, "Border Terrier", Sample.Ines, Verdict.Unsuitable);

@@ -14,7 +14,7 @@ namespace Academy.Web.Features.Boards;
 
 /// <summary>Why one person stands where she stands in one skill, now or as it was known at a past moment.</summary>
 [Authorize(Policy = Policies.AnyoneHere)]
-public sealed class WhyModel(Who who, RecordBook records, WhyQueries queries, TimeProvider clock) : AcademyPage
+public sealed class WhyModel(Who who, RecordBook records, WhyQueries queries, Titles titles, TimeProvider clock) : AcademyPage
 {
     /// <summary>A past moment by the salon's clock, as 2026-03-03T14:00.</summary>
     [BindProperty(SupportsGet = true)]
@@ -44,7 +44,7 @@ public sealed class WhyModel(Who who, RecordBook records, WhyQueries queries, Ti
         if (team[subject.Id, of.Code] is not { } standing)
             return NotFound();
 
-        View = WhyView.Of(await FindAsync(subject, of, standing, moment, stop), Names.Of(who.Book, moment.At));
+        View = WhyView.Of(await FindAsync(subject, of, standing, moment, stop), Names.Of(who.Book, moment.At, titles.All));
         return ModelState.IsValid ? Page() : Again();
     }
 
