@@ -189,6 +189,29 @@ public sealed class TestSalon : IDisposable
         return draft.Id;
     }
 
+    public async Task DisputeAsync(SignOff signed, DateTimeOffset at) =>
+        await KeepAsync(Disputing.Dispute(signed, isDisputed: false, await PersonAsync(Pim), new Words("it went well")), Pim, at);
+
+    public async Task TickAsync(PersonId person, DateTimeOffset at) =>
+        await KeepAsync(
+            Staffing.Tick(await PersonAsync(person), SalonDay.Of(at, Zone), isIn: true, await PersonAsync(Ina)),
+            Ina,
+            at
+        );
+
+    public Task ReadRoomAsync(DateTimeOffset at) =>
+        KeepAsync(Keeping.ReadRoom(new RoomReading(at, 241, 55), "bathroom", at), Rosa, at);
+
+    public async Task StartAsync(DateTimeOffset at) =>
+        await KeepAsync(Logging.Start(new GroomId(NewId()), Biscuit, await PersonAsync(Pim), Rosa, at, at, Zone), Pim, at);
+
+    public async Task WorkedElsewhereAsync(SkillCode skill, DateTimeOffset at)
+    {
+        var (pim, ina) = (await PersonAsync(Pim), await PersonAsync(Ina));
+        var id = new DecisionId(NewId());
+        await KeepAsync(Clearing.WorkedElsewhere(id, pim, skill, ina, FirstDay, 3, new Words("a letter"), at, Zone), Ina, at);
+    }
+
     public async Task<Standing> StandingAsync(PersonId person, SkillCode skill, DateTimeOffset at) =>
         (await ReadAsync(book => book.TeamAsync(Salon, at, Stop)))[person, skill]!;
 

@@ -392,7 +392,12 @@ namespace Academy.Storage.Sqlite.Migrations
                     last_at = table.Column<long>(type: "INTEGER", nullable: false),
                     last_source = table.Column<byte[]>(type: "BLOB", nullable: false),
                     last_kind = table.Column<int>(type: "INTEGER", nullable: false),
-                    tally = table.Column<string>(type: "TEXT", nullable: false)
+                    tally = table.Column<string>(type: "TEXT", nullable: false),
+                    steps_since = table.Column<int>(type: "INTEGER", nullable: false),
+                    rest_at = table.Column<long>(type: "INTEGER", nullable: true),
+                    rest_source = table.Column<byte[]>(type: "BLOB", nullable: true),
+                    rest_kind = table.Column<int>(type: "INTEGER", nullable: true),
+                    rest_tally = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {

@@ -1011,6 +1011,26 @@ namespace Academy.Storage.Sqlite.Migrations
                         .HasColumnType("BLOB")
                         .HasColumnName("last_source");
 
+                    b.Property<long?>("RestAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("rest_at");
+
+                    b.Property<int?>("RestKind")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("rest_kind");
+
+                    b.Property<byte[]>("RestSource")
+                        .HasColumnType("BLOB")
+                        .HasColumnName("rest_source");
+
+                    b.Property<string>("RestTally")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("rest_tally");
+
+                    b.Property<int>("StepsSince")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("steps_since");
+
                     b.Property<string>("Tally")
                         .IsRequired()
                         .HasColumnType("TEXT")

@@ -14,13 +14,15 @@ namespace Academy.Storage.Projections;
 /// <summary>Keeps the rows that lists are read from: dogs, grooms, who did what and waits for whom, incidents, disputes, days.</summary>
 internal sealed class Lists(AcademyDb db, SalonId salon)
 {
-    public Task ProjectAsync(Recorded told) =>
+    /// <param name="told">The fact.</param>
+    /// <param name="isNew">Nothing was told about its record before.</param>
+    public Task ProjectAsync(Recorded told, bool isNew) =>
         told.Fact switch
         {
             DogDescribed fact => DescribeAsync(fact),
             GroomStarted fact => StartAsync(fact, told),
             GroomAbandoned fact => AbandonAsync(fact),
-            GroomLogged fact => TellAsync(fact.Groom, told),
+            GroomLogged fact => TellAsync(fact.Groom, told, isNew),
             SignedOff fact => SignAsync(fact.SignOff),
             SignOffDisputed fact => DisputeAsync(fact, told),
             DisputeAnswered fact => AnswerAsync(fact, told),
@@ -71,9 +73,9 @@ internal sealed class Lists(AcademyDb db, SalonId salon)
             row.State = GroomState.Abandoned;
     }
 
-    private async Task TellAsync(Groom groom, Recorded told)
+    private async Task TellAsync(Groom groom, Recorded told, bool isNew)
     {
-        var row = await db.Grooms.FindAsync(salon.Value, groom.Id.Value);
+        var row = isNew ? null : await db.Grooms.FindAsync(salon.Value, groom.Id.Value);
         row ??= db
             .Grooms.Add(
                 new GroomRow
@@ -92,15 +94,15 @@ internal sealed class Lists(AcademyDb db, SalonId salon)
         row.EndedAt = groom.EndedAt;
         row.Breed = groom.Breed;
         row.Coat = groom.Coat.Value;
-        await NameDoersAsync(groom);
+        await NameDoersAsync(groom, isNew);
         if (await db.Dogs.FindAsync(salon.Value, groom.Dog.Value) is { } dog && !(dog.LastGroomAt > groom.EndedAt))
             dog.LastGroomAt = groom.EndedAt;
     }
 
-    private async Task NameDoersAsync(Groom groom)
+    private async Task NameDoersAsync(Groom groom, bool isNew)
     {
         var doers = groom.Doers.Select(person => person.Value).ToHashSet();
-        var named = await DoersAsync(groom.Id);
+        var named = isNew ? [] : await DoersAsync(groom.Id);
         db.GroomDoers.RemoveRange(named.Where(row => !doers.Contains(row.Person)));
         foreach (var person in doers)
         {

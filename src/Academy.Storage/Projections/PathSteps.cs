@@ -17,12 +17,12 @@ internal sealed class PathSteps(AcademyDb db, SalonId salon, TouchedPaths touche
 {
     private readonly Dictionary<Guid, GroomFile> _grooms = [];
 
-    public async Task ProjectAsync(Recorded told, SalonBook book)
+    public async Task ProjectAsync(Recorded told, SalonBook book, bool isNew)
     {
         if (told.Fact is ThresholdSet set)
             await TouchAllOfAsync(set.Threshold.Skill);
         else if (FactForms.Of(told.Fact) is { IsOfAGroom: true } form)
-            await ProjectGroomAsync(form.SubjectOf(told.Fact)!.Value, told, book.Zone);
+            await ProjectGroomAsync(form.SubjectOf(told.Fact)!.Value, told, book.Zone, isNew);
         else
             Put(Paths.Of(told.Fact, book.Zone), told, _ => { });
     }
@@ -37,9 +37,9 @@ internal sealed class PathSteps(AcademyDb db, SalonId salon, TouchedPaths touche
             touched.Of(new PersonId(person), skill).MustRefold = true;
     }
 
-    private async Task ProjectGroomAsync(Guid groom, Recorded told, TimeZoneInfo zone)
+    private async Task ProjectGroomAsync(Guid groom, Recorded told, TimeZoneInfo zone, bool isNew)
     {
-        var file = await FileOfAsync(groom, told);
+        var file = await FileOfAsync(groom, told, isNew);
         file.Facts.Add(told);
         if (GroomStories.Of(file.Facts) is not { } story)
             return;
@@ -50,16 +50,21 @@ internal sealed class PathSteps(AcademyDb db, SalonId salon, TouchedPaths touche
         Put(left, told, file.Steps.Add);
     }
 
-    private async Task<GroomFile> FileOfAsync(Guid groom, Recorded told)
+    private async Task<GroomFile> FileOfAsync(Guid groom, Recorded told, bool isNew)
     {
         if (_grooms.TryGetValue(groom, out var known))
             return known;
+        var file = isNew ? new GroomFile([], []) : await ReadFileAsync(groom, told);
+        _grooms.Add(groom, file);
+        return file;
+    }
+
+    private async Task<GroomFile> ReadFileAsync(Guid groom, Recorded told)
+    {
         var facts = await db
             .Ledger.Where(row => row.SalonId == salon.Value && row.Subject == groom && row.Seq < told.Seq)
             .ReadAsync(db, CancellationToken.None);
-        var file = new GroomFile([.. facts], facts.Count == 0 ? [] : await StepsOfAsync(groom, facts));
-        _grooms.Add(groom, file);
-        return file;
+        return new GroomFile([.. facts], await StepsOfAsync(groom, facts));
     }
 
     private async Task<List<StepRow>> StepsOfAsync(Guid groom, IEnumerable<Recorded> facts)
@@ -78,7 +83,8 @@ internal sealed class PathSteps(AcademyDb db, SalonId salon, TouchedPaths touche
     {
         row.KnownUntil = told.RecordedAt;
         file.Steps.Remove(row);
-        touched.Of(new PersonId(row.Person), new SkillCode(row.Skill)).MustRefold = true;
+        var of = Steps.ToStep(row);
+        touched.Of(of.Person, of.Skill).Lose(of.Step);
     }
 
     private void Put(IReadOnlyCollection<StepOf> steps, Recorded told, Action<StepRow> remember)
@@ -89,7 +95,7 @@ internal sealed class PathSteps(AcademyDb db, SalonId salon, TouchedPaths touche
             var row = Steps.ToRow(salon.Value, step, FactIds.Row(fact, number), told.RecordedAt);
             db.Steps.Add(row);
             remember(row);
-            touched.Of(step.Person, step.Skill).Added.Add(step.Step);
+            touched.Of(step.Person, step.Skill).Add(step.Step);
         }
     }
 

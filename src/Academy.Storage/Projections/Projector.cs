@@ -20,8 +20,8 @@ internal sealed class Projector(AcademyDb db, SalonId salon, SalonBook book, Tou
     public async Task ProjectAsync(Recorded told)
     {
         Book = Book.After(told.Fact);
-        await _versions.RaiseAsync(told.Fact);
-        await _lists.ProjectAsync(told);
-        await _steps.ProjectAsync(told, Book);
+        var isNew = await _versions.RaiseAsync(told.Fact);
+        await _lists.ProjectAsync(told, isNew);
+        await _steps.ProjectAsync(told, Book, isNew);
     }
 }

@@ -121,7 +121,16 @@ public sealed class StandingsCheck(AcademyDb db)
     private static bool IsTallyOf(TallyRow row, List<Step> path, Threshold? threshold) =>
         threshold is not null
         && Steps.Read(row.Tally) == Tally.Of(path, threshold)
-        && (row.LastAt, row.LastSource, row.LastKind) == (path[^1].At, path[^1].Id, (int)path[^1].Kind);
+        && Tallies.LastOf(row) == PathPlace.Of(path[^1])
+        && IsRestOf(row, path, threshold);
+
+    private static bool IsRestOf(TallyRow row, List<Step> path, Threshold threshold)
+    {
+        var rest = Tallies.RestOf(row);
+        var passed = path.TakeWhile(step => rest is not null && !PathPlace.Of(step).IsAfter(rest)).ToList();
+        return row.StepsSince == path.Count - passed.Count
+            && (rest is null || row.RestTally == Steps.Write(Tally.Of(passed, threshold)));
+    }
 
     // A skill of the salon's own that was given no threshold is asked by the first version of the default.
     private static Threshold? ThresholdOf(TallyRow row, SalonBook book) =>

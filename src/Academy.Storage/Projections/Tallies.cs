@@ -8,67 +8,117 @@ using Microsoft.EntityFrameworkCore;
 namespace Academy.Storage.Projections;
 
 /// <summary>
-/// Keeps the newest tally of each path: moved by one step where that step comes last, folded again from the whole path where
-/// something earlier changed or other rules hold.
+/// Keeps the newest tally of each path: moved on where a step comes last, folded again from a resting point some steps back
+/// where something recent changed (every sign-off does that), and from the beginning where something old did or other rules hold.
 /// </summary>
 internal sealed class Tallies(AcademyDb db, SalonId salon, SalonBook book)
 {
+    /// <summary>When so many steps lie behind the resting point, it moves up, and leaves the fewer behind it.</summary>
+    private const int MostSinceRest = 256;
+
+    private const int LeftSinceRest = 128;
+
     public async Task MoveAsync(TouchedPaths touched, DateTimeOffset now)
     {
         var today = SalonDay.Of(now, book.Zone);
         foreach (var ((person, skill), path) in touched.All)
-            await MoveAsync(person, skill, path, book.ThresholdOn(skill, today));
+            await MoveAsync(await RowAsync(person, skill), path, book.ThresholdOn(skill, today));
     }
 
-    private async Task MoveAsync(PersonId person, SkillCode skill, TouchedPath touched, Threshold threshold)
+    private async Task<TallyRow> RowAsync(PersonId person, SkillCode skill) =>
+        await db.Tallies.FindAsync(salon.Value, person.Value, skill.Value)
+        ?? db.Tallies.Add(
+            new TallyRow
+            {
+                SalonId = salon.Value,
+                Person = person.Value,
+                Skill = skill.Value,
+            }
+        ).Entity;
+
+    private Task MoveAsync(TallyRow row, TouchedPath touched, Threshold threshold)
     {
-        var row = await db.Tallies.FindAsync(salon.Value, person.Value, skill.Value);
-        var added = Tally.InOrder(touched.Added).ToList();
-        if (row is not null && !touched.MustRefold && row.ThresholdVersion == threshold.Version && ComesAfter(row, added[0]))
-            Write(row, added, added.Aggregate(Steps.Read(row.Tally), (tally, step) => tally.Add(step, threshold)), threshold);
-        else
-            await RefoldAsync(row, person, skill, threshold);
+        var mayGoOn = row.Tally.Length > 0 && !touched.MustRefold && row.ThresholdVersion == threshold.Version;
+        row.ThresholdVersion = threshold.Version;
+        if (!mayGoOn || touched.Earliest is not { } earliest)
+            return RefoldAsync(row, rest: null, Tally.Empty, threshold);
+        if (!touched.HasLost && row.StepsSince < MostSinceRest && !earliest.IsBefore(LastOf(row)))
+            return GoOn(row, [.. touched.Added], threshold);
+        return RestOf(row) is { } rest && earliest.IsAfter(rest)
+            ? RefoldAsync(row, rest, Steps.Read(row.RestTally!), threshold)
+            : RefoldAsync(row, rest: null, Tally.Empty, threshold);
     }
 
-    private async Task RefoldAsync(TallyRow? row, PersonId person, SkillCode skill, Threshold threshold)
+    private static Task GoOn(TallyRow row, List<Step> added, Threshold threshold)
     {
-        var path = await PathAsync(person, skill);
+        row.StepsSince += added.Count;
+        Write(row, added[^1], Fold(Steps.Read(row.Tally), added, threshold));
+        return Task.CompletedTask;
+    }
+
+    private async Task RefoldAsync(TallyRow row, PathPlace? rest, Tally from, Threshold threshold)
+    {
+        var path = await PathAsync(row, rest);
+        var passed = PassedBy(path);
+        if (passed > 0)
+            from = Rest(row, path[passed - 1], Fold(from, path.Take(passed), threshold));
+        else if (rest is null)
+            (row.RestAt, row.RestSource, row.RestKind, row.RestTally) = (null, null, null, null);
+        row.StepsSince = path.Count - passed;
         if (path.Count > 0)
-            Write(row ?? Add(person, skill), path, Tally.Of(path, threshold), threshold);
-        else if (row is not null)
+            Write(row, path[^1], Fold(from, path.Skip(passed), threshold));
+        else if (rest is not null)
+            Write(row, rest, from);
+        else
             db.Tallies.Remove(row);
     }
 
-    private async Task<List<Step>> PathAsync(PersonId person, SkillCode skill)
+    // Several steps of one declaration share a place: the resting point never comes between them.
+    private static int PassedBy(List<Step> path)
     {
+        var passed = path.Count > MostSinceRest ? path.Count - LeftSinceRest : 0;
+        while (passed > 0 && PathPlace.Of(path[passed - 1]) == PathPlace.Of(path[passed]))
+            passed--;
+        return passed;
+    }
+
+    private async Task<List<Step>> PathAsync(TallyRow of, PathPlace? after)
+    {
+        var from = after?.At ?? DateTimeOffset.MinValue;
         var rows = await db
             .Steps.AsNoTracking()
             .Where(row =>
-                row.SalonId == salon.Value && row.Person == person.Value && row.Skill == skill.Value && row.KnownUntil == null
+                row.SalonId == salon.Value
+                && row.Person == of.Person
+                && row.Skill == of.Skill
+                && row.At >= from
+                && row.KnownUntil == null
             )
             .ToListAsync();
-        return [.. Tally.InOrder(rows.Select(row => Steps.ToStep(row).Step))];
+        var steps = Tally.InOrder(rows.Select(row => Steps.ToStep(row).Step));
+        return [.. after is null ? steps : steps.Where(step => PathPlace.Of(step).IsAfter(after))];
     }
 
-    private TallyRow Add(PersonId person, SkillCode skill) =>
-        db
-            .Tallies.Add(
-                new TallyRow
-                {
-                    SalonId = salon.Value,
-                    Person = person.Value,
-                    Skill = skill.Value,
-                }
-            )
-            .Entity;
+    private static Tally Fold(Tally from, IEnumerable<Step> steps, Threshold threshold) =>
+        steps.Aggregate(from, (tally, step) => tally.Add(step, threshold));
 
-    private static bool ComesAfter(TallyRow row, Step step) =>
-        (step.At, step.Id, (int)step.Kind).CompareTo((row.LastAt, row.LastSource, row.LastKind)) >= 0;
+    internal static PathPlace LastOf(TallyRow row) => new(row.LastAt, row.LastSource, row.LastKind);
 
-    private static void Write(TallyRow row, List<Step> upTo, Tally tally, Threshold threshold)
+    internal static PathPlace? RestOf(TallyRow row) =>
+        row is { RestAt: { } at, RestSource: { } source, RestKind: { } kind } ? new PathPlace(at, source, kind) : null;
+
+    private static Tally Rest(TallyRow row, Step at, Tally tally)
     {
-        row.ThresholdVersion = threshold.Version;
+        (row.RestAt, row.RestSource, row.RestKind) = (at.At, at.Id, (int)at.Kind);
+        row.RestTally = Steps.Write(tally);
+        return tally;
+    }
+
+    private static void Write(TallyRow row, Step last, Tally tally) => Write(row, PathPlace.Of(last), tally);
+
+    private static void Write(TallyRow row, PathPlace last, Tally tally)
+    {
+        (row.LastAt, row.LastSource, row.LastKind) = (last.At, last.Source, last.Kind);
         row.Tally = Steps.Write(tally);
-        (row.LastAt, row.LastSource, row.LastKind) = (upTo[^1].At, upTo[^1].Id, (int)upTo[^1].Kind);
     }
 }

@@ -6,11 +6,33 @@ namespace Academy.Storage.Projections;
 /// <summary>What some facts did to one person's path in one skill.</summary>
 internal sealed class TouchedPath
 {
-    /// <summary>Steps put on, in the order of the facts.</summary>
-    public List<Step> Added { get; } = [];
+    private readonly List<Step> _added = [];
 
-    /// <summary>Whether any step was taken off, or the rules changed: the path must be folded again from its beginning.</summary>
+    /// <summary>Steps put on, in the order of the path.</summary>
+    public IEnumerable<Step> Added => Tally.InOrder(_added);
+
+    /// <summary>The earliest place at which anything was put on or taken off; null if nothing was.</summary>
+    public PathPlace? Earliest { get; private set; }
+
+    /// <summary>Whether anything was taken off: steps already folded in no longer hold.</summary>
+    public bool HasLost { get; private set; }
+
+    /// <summary>Whether the path must be folded from its beginning: the rules changed, or the tables are written anew.</summary>
     public bool MustRefold { get; set; }
+
+    public void Add(Step step)
+    {
+        _added.Add(step);
+        Reach(PathPlace.Of(step));
+    }
+
+    public void Lose(Step step)
+    {
+        HasLost = true;
+        Reach(PathPlace.Of(step));
+    }
+
+    private void Reach(PathPlace place) => Earliest = Earliest is null || place.IsBefore(Earliest) ? place : Earliest;
 }
 
 /// <summary>Every path that some facts touched: its tally is moved when they are all in.</summary>

@@ -179,6 +179,15 @@ public sealed class TallyRow
 
     /// <summary>The tally as JSON.</summary>
     public string Tally { get; set; } = "";
+
+    /// <summary>Steps after the resting point.</summary>
+    public int StepsSince { get; set; }
+
+    /// <summary>A resting point some steps back, from which the newest part of the path can be folded again. Null until the path is long.</summary>
+    public DateTimeOffset? RestAt { get; set; }
+    public Guid? RestSource { get; set; }
+    public int? RestKind { get; set; }
+    public string? RestTally { get; set; }
 }
 
 /// <summary>A quiz that somebody began and has not handed in: what was drawn, what was answered so far. Not a fact yet.</summary>
