@@ -1,4 +1,6 @@
 using Academy.Web.Access;
+using Academy.Web.Commands;
+using Academy.Web.Demo;
 using Academy.Web.Features.Boards;
 using Academy.Web.Library;
 using Academy.Web.Shell;
@@ -6,6 +8,9 @@ using Academy.Web.Shell;
 args = Arguments.Spelled(args);
 var builder = WebApplication.CreateBuilder(args);
 builder.Configuration.AddEnvironmentVariables("ACADEMY_").AddCommandLine(args);
+if (Command.IsIn(args))
+    return await Command.RunAsync(args, builder.Configuration, builder.Environment, Console.Out, CancellationToken.None);
+
 #pragma warning disable RS0030 // The one place that names the system clock; everything else is handed a TimeProvider.
 builder.Services.AddSingleton(TimeProvider.System);
 #pragma warning restore RS0030
@@ -26,6 +31,7 @@ app.UseAcademyAccess();
 app.MapAcademyShell();
 app.MapAcademyModules();
 await app.MigrateAcademyAsync();
+await app.FillDemoAsync();
 await app.OpenLibraryAsync();
 await app.AnnounceAsync();
 await app.RunAsync();

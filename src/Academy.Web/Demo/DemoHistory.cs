@@ -213,33 +213,50 @@ internal sealed class DemoHistory
     private void Study(DateOnly day, HashSet<PersonId> isIn)
     {
         foreach (var member in DemoCast.All.Where(member => isIn.Contains(member.Id)))
-        foreach (var module in _modules.Where(module => IsDue(member, module, day)).Take(1))
-            Sit(member, module, day);
+        foreach (
+            var (module, state) in _modules
+                .Select(module => (module, StateSoon(member, module, day)))
+                .Where(one => IsDue(member, one.module, one.Item2, day))
+                .Take(1)
+        )
+            Sit(member, module, isRefresher: state is ModuleState.RefresherOverdue or ModuleState.RefresherFailed, day);
     }
 
-    private bool IsDue(CastMember member, Module module, DateOnly day)
-    {
-        if (member == DemoCast.Robin && module.Name.Value == "cooling-clips")
-            return false;
-        var taken = _floor.TakenBy(member.Id).ToArray();
-        var found = Knowledge.Of([module.Name], [.. _floor.Book.Library], taken, day.AddDays(4), _zone, _floor.Book.House)[0];
-        return !found.Holds
-            && Sitting
-                .AgainstBeginning(Earlier(taken, module), _floor.Book.Find(member.Id)!, null, At(day, 12, 5), _zone)
-                .IsEmpty;
-    }
+    private ModuleState StateSoon(CastMember member, Module module, DateOnly day) =>
+        Knowledge
+            .Of(
+                [module.Name],
+                [.. _floor.Book.Library],
+                [.. _floor.TakenBy(member.Id)],
+                day.AddDays(4),
+                _zone,
+                _floor.Book.House
+            )[0]
+            .State;
+
+    private bool IsDue(CastMember member, Module module, ModuleState state, DateOnly day) =>
+        state != ModuleState.Current
+        && !(member == DemoCast.Robin && module.Name.Value == "cooling-clips")
+        && Sitting
+            .AgainstBeginning(
+                Earlier(_floor.TakenBy(member.Id), module),
+                _floor.Book.Find(member.Id)!,
+                null,
+                At(day, 12, 5),
+                _zone
+            )
+            .IsEmpty;
 
     private static IEnumerable<Attempt> Earlier(IEnumerable<QuizTaken> taken, Module module) =>
         taken.Where(one => one.Module == module.Name).Select(one => new Attempt(one.HandedInAt, one.HasPassed));
 
-    private void Sit(CastMember member, Module module, DateOnly day)
+    private void Sit(CastMember member, Module module, bool isRefresher, DateOnly day)
     {
         var earlier = Earlier(_floor.TakenBy(member.Id), module).ToArray();
         var started = At(day, 12, 10);
         if (started.AddMinutes(14) > _now)
             return;
         var seed = _chance.Below(int.MaxValue);
-        var isRefresher = earlier.Any(one => one.HasPassed) && !(module.RenewedEachSpring && day.Month is 3 or 4);
         var readOut = member == DemoCast.Idris && earlier.Length == 0 ? DemoCast.Caspian.Id : (PersonId?)null;
         var sitting = new Sitting(new(NextId()), member.Id, module.Name, module.Hash, isRefresher, seed, started, readOut);
         var knows = member.Role == Role.Junior && earlier.Length == 0 ? 84 : 98;

@@ -22,7 +22,7 @@ public static class StorageSetup
     public static NoStart? AddAcademyStorage(this WebApplicationBuilder builder)
     {
         var site = Site.Of(builder.Configuration, builder.Environment);
-        var path = Path.Combine(site.DataFolder, site.Demo ? "demo.db" : "academy.db");
+        var path = PathOf(site);
         try
         {
             builder.Services.AddStorageOver(DatabaseFile.Open(path));
@@ -41,6 +41,9 @@ public static class StorageSetup
             );
         }
     }
+
+    /// <summary>The file that everything is kept in; the demo has one of its own.</summary>
+    public static string PathOf(Site site) => Path.Combine(site.DataFolder, site.Demo ? "demo.db" : "academy.db");
 
     /// <summary>Brings the tables to this version before anything is answered.</summary>
     public static Task MigrateAcademyAsync(this WebApplication app) =>

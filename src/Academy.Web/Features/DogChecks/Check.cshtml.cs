@@ -52,7 +52,7 @@ public sealed class CheckModel(Who who, RecordBook records, DogCheckQueries dogs
     private async Task<IActionResult> ChooseAsync(DateTimeOffset now, bool unprocessable, CancellationToken stop)
     {
         var found = await dogs.FindAsync(who.Salon, Words, stop);
-        View = DogCheckView.ToChoose(who.Book, found, Words, Form, now);
+        View = DogCheckView.ToChoose(who.Book, found, Words, now);
         return unprocessable ? Again() : Page();
     }
 
@@ -70,6 +70,7 @@ public sealed class CheckModel(Who who, RecordBook records, DogCheckQueries dogs
         var book = isPast ? await records.SalonAsKnownAsync(who.Salon, at, stop) : who.Book;
         var asked = Form.AskedFor(dog, await UsualAsync(dog, stop));
         var answer = Form.IsAsked ? await AnswerAsync(asked, book, at, isPast, stop) : null;
+        Form.Tick(asked, SalonDay.Of(at, book.Zone), book.House);
         View = DogCheckView.Of(book, asked, answer, Form, at, isPast);
     }
 

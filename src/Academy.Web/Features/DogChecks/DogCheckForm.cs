@@ -86,6 +86,13 @@ public sealed class DogCheckForm
             MayVomit
         );
 
+    /// <summary>Ticks what is asked, so that the form shows what the answer was given for.</summary>
+    public void Tick(DogAsked asked, DateOnly day, HouseRules house)
+    {
+        Techniques = [.. asked.Techniques.Select(code => code.Value)];
+        Hazards = [.. asked.Dog.HazardsOn(day, house).Select(code => code.Value)];
+    }
+
     private static SkillCode? CoatIn(SalonBook book, string? code) =>
         code is not null && book.Find(new SkillCode(code)) is { Kind: SkillKind.Coat, IsRetired: false } coat ? coat.Code : null;
 

@@ -42,18 +42,11 @@ public sealed record DogCheckView(
     IReadOnlyList<Pick> Techniques,
     IReadOnlyList<Pick> Hazards,
     IReadOnlyList<Pick> Coats,
-    IReadOnlyList<Pick> Ages,
-    IReadOnlySet<string> Ticked
+    IReadOnlyList<Pick> Ages
 )
 {
-    public static DogCheckView ToChoose(
-        SalonBook book,
-        IReadOnlyList<DogChoice> found,
-        string? words,
-        DogCheckForm form,
-        DateTimeOffset now
-    ) =>
-        Empty(book, form, now, isPast: false) with
+    public static DogCheckView ToChoose(SalonBook book, IReadOnlyList<DogChoice> found, string? words, DateTimeOffset now) =>
+        Empty(book, now, isPast: false) with
         {
             Choices = [.. found.Select(dog => new Pick(dog.Id.ToString(), dog.Name, dog.Breed, dog.Coat))],
             IsSearch = !string.IsNullOrWhiteSpace(words),
@@ -69,20 +62,16 @@ public sealed record DogCheckView(
     )
     {
         var names = Names.Of(book, at);
-        var view = Empty(book, form, at, isPast);
+        var view = Empty(book, at, isPast);
         return view with
         {
             Title = answer is null ? $"{asked.Dog.Name}: what is to be done?" : Say.Headline(answer, asked.Dog.Name, names),
             Dog = DogOf(asked.Dog, book, form, names),
             Answer = answer is null ? null : AnswerOf(answer, asked.Dog.Name, names),
-            Ticked = asked
-                .Techniques.Select(code => code.Value)
-                .Concat(asked.Dog.HazardsOn(names.Time.Today, book.House).Select(code => code.Value))
-                .ToHashSet(),
         };
     }
 
-    private static DogCheckView Empty(SalonBook book, DogCheckForm form, DateTimeOffset at, bool isPast)
+    private static DogCheckView Empty(SalonBook book, DateTimeOffset at, bool isPast)
     {
         var time = new SalonTime(book.Zone, at);
         return new(
@@ -96,8 +85,7 @@ public sealed record DogCheckView(
             Picks(book, SkillKind.Technique),
             [.. Picks(book, SkillKind.Hazard).Where(pick => pick.Value != SkillBook.HotDay.Value)],
             [.. Picks(book, SkillKind.Coat).Select(pick => pick with { Coat = pick.Value })],
-            Say.Picks<AgeByLook>(Say.Word),
-            form.Techniques.Concat(form.Hazards).ToHashSet()
+            Say.Picks<AgeByLook>(Say.Word)
         );
     }
 
