@@ -2,6 +2,7 @@ using Academy.Web.Access;
 using Academy.Web.Commands;
 using Academy.Web.Demo;
 using Academy.Web.Features.Boards;
+using Academy.Web.Features.OwnSkills;
 using Academy.Web.Library;
 using Academy.Web.Shell;
 
@@ -17,7 +18,7 @@ builder.Services.AddSingleton(TimeProvider.System);
 builder.AddAcademyShell();
 builder.AddAcademyAccess();
 builder.AddAcademyModules();
-builder.Services.AddBoards();
+builder.Services.AddBoards().AddOwnSkills();
 if (builder.AddAcademyStorage() is { } reason)
 {
     await Console.Error.WriteLineAsync(reason.Sentence);

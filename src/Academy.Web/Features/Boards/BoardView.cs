@@ -51,7 +51,7 @@ public sealed record BoardTable(
     internal static BoardTable Of(IReadOnlyList<Skill> skills, IReadOnlyList<BoardRow> rows) =>
         new(
             BoardWords.Id(skills[0].Kind),
-            BoardWords.Caption(skills[0].Kind),
+            Say.Group(skills[0].Kind),
             (skills.Count + 3) / 4 * 4,
             [.. skills.Select(BoardColumn.Of)],
             [.. rows.Select(row => new BoardLine(row.Name, row.Note, row.Href, [.. skills.Select(row.Cell)]))],
@@ -101,13 +101,13 @@ public sealed record BoardPerson(string Name, string Note, string Summary, IRead
         var groups = cells
             .Where(one => one.Cell.Standing is not null)
             .GroupBy(one => one.Kind)
-            .Select(group => new BoardGroup(BoardWords.Caption(group.Key), [.. group.Select(one => one.Cell)]));
+            .Select(group => new BoardGroup(Say.Group(group.Key), [.. group.Select(one => one.Cell)]));
         return new BoardPerson(
             row.Name,
             row.Note,
-            BoardWords.Summary(row.Kinds(skills)),
+            Say.Summary(row.Kinds(skills)),
             [.. groups],
-            BoardWords.NotBegun(cells.Where(one => one.Cell.Standing is null).Select(one => one.Cell.Skill))
+            Say.NotBegun(cells.Where(one => one.Cell.Standing is null).Select(one => one.Cell.Skill))
         );
     }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Academy.Competence;
 using Academy.Competence.People;
 using Academy.Competence.Skills;
@@ -59,18 +58,9 @@ public sealed class WhyModel(Who who, RecordBook records, WhyQueries queries, Ti
             standing,
             who.Book.Thresholds.First(set => set.Skill == of.Code && set.Version == standing.ThresholdVersion),
             [.. facts.Where(told => told.RecordedAt <= moment.At)],
-            await queries.GroomsAsync(asked, Place(After), stop),
+            await queries.GroomsAsync(asked, ListPlace.Read(After), stop),
             await queries.StopsAsync(asked, stop),
             moment.IsPast
         );
     }
-
-    // A place that nobody's link has made is the beginning.
-    private static PathPlace? Place(string? after) =>
-        after?.Split('_') is [var ticks, var id]
-        && long.TryParse(ticks, NumberStyles.None, CultureInfo.InvariantCulture, out var at)
-        && at <= DateTimeOffset.MaxValue.UtcTicks
-        && Guid.TryParse(id, out var groom)
-            ? new PathPlace(new DateTimeOffset(at, TimeSpan.Zero), groom)
-            : null;
 }

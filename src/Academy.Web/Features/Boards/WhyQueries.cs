@@ -5,6 +5,7 @@ using Academy.Competence.Salons;
 using Academy.Competence.Statistics;
 using Academy.Storage;
 using Academy.Storage.Rows;
+using Academy.Web.Features.Shared;
 using Microsoft.EntityFrameworkCore;
 
 namespace Academy.Web.Features.Boards;
@@ -34,9 +35,6 @@ public sealed record PathStop(
 /// <summary>Whose path in which skill is read, as it was known at which moment.</summary>
 public sealed record PathAsked(SalonId Salon, PersonId Person, SkillCode Skill, DateTimeOffset At);
 
-/// <summary>Where a page of a list ends: the next one begins behind it.</summary>
-public sealed record PathPlace(DateTimeOffset At, Guid Id);
-
 /// <summary>Reads the grooms and stops behind one standing.</summary>
 public sealed class WhyQueries(AcademyDb db)
 {
@@ -52,7 +50,7 @@ public sealed class WhyQueries(AcademyDb db)
     ];
 
     /// <summary>The grooms of a path, newest first, one more than a page shows.</summary>
-    public async Task<IReadOnlyList<PathGroom>> GroomsAsync(PathAsked asked, PathPlace? after, CancellationToken stop)
+    public async Task<IReadOnlyList<PathGroom>> GroomsAsync(PathAsked asked, ListPlace? after, CancellationToken stop)
     {
         var steps = Steps(asked).Where(step => Grooms.Contains(step.Kind));
         if (after is not null)

@@ -48,7 +48,7 @@ internal static class WhyWords
     public static string Older(string here, PathGroom last, SalonTime? past)
     {
         var at = past is null ? "?" : $"{Moment.Ask(past.Now, past.Zone)}&";
-        return $"{here}{at}after={last.At.UtcTicks}_{last.Groom:N}#grooms";
+        return $"{here}{at}after={new ListPlace(last.At, last.Groom)}#grooms";
     }
 
     /// <summary>The skill that a decision is about.</summary>

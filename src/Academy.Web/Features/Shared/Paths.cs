@@ -55,4 +55,7 @@ public static class Paths
 
     /// <summary>Where the owner decides on one person.</summary>
     public static string DecideOn(Guid person) => $"{Decide}/{person}";
+
+    /// <summary>A disputed sign-off, and the owner's answer.</summary>
+    public static string Dispute(Guid signOff) => $"/disputes/{signOff}";
 }
