@@ -7,8 +7,9 @@ using Academy.Web.Library;
 using Academy.Web.Shell;
 
 args = Arguments.Spelled(args);
-var builder = WebApplication.CreateBuilder(args);
-builder.Configuration.AddEnvironmentVariables("ACADEMY_").AddCommandLine(args);
+var settings = Command.IsIn(args) ? Arguments.Settings(args) : args;
+var builder = WebApplication.CreateBuilder(settings);
+builder.Configuration.AddEnvironmentVariables("ACADEMY_").AddCommandLine(settings);
 if (Command.IsIn(args))
     return await Command.RunAsync(args, builder.Configuration, builder.Environment, Console.Out, CancellationToken.None);
 

@@ -4,4 +4,7 @@ namespace Academy.Web.Shell;
 public static class Arguments
 {
     public static string[] Spelled(string[] args) => [.. args.Select(arg => arg == "--demo" ? "--Demo=true" : arg)];
+
+    /// <summary>The settings among what a command was called with: a path of it that begins with a slash must not be taken for one.</summary>
+    public static string[] Settings(string[] args) => [.. args.Where(arg => arg.StartsWith("--", StringComparison.Ordinal))];
 }
