@@ -9,18 +9,21 @@ namespace Academy.Storage.Sqlite;
 /// </summary>
 public sealed class DatabaseFile : IDisposable
 {
+    private static readonly TimeSpan UsualPatience = TimeSpan.FromSeconds(10);
+
     private readonly FileStream? _lock;
 
-    private DatabaseFile(string path, SqliteOpenMode mode, FileStream? held)
+    private DatabaseFile(string path, SqliteOpenMode mode, FileStream? held, TimeSpan patience)
     {
         Path = path;
         _lock = held;
+        Connections = new SqliteConnections(patience);
         ConnectionString = new SqliteConnectionStringBuilder
         {
             DataSource = path,
             Mode = mode,
             ForeignKeys = true,
-            DefaultTimeout = 30,
+            DefaultTimeout = (int)Math.Ceiling(patience.TotalSeconds),
         }.ToString();
     }
 
@@ -30,20 +33,22 @@ public sealed class DatabaseFile : IDisposable
 
     internal SqliteHabits Habits { get; } = new();
 
-    internal SqliteConnections Connections { get; } = new();
+    internal SqliteConnections Connections { get; }
 
     /// <summary>Opens the file for this process alone to write to; it is made when it is not there yet.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="patience">How long a write waits for a tool that holds the file, such as a shell; ten seconds if not said.</param>
     /// <exception cref="DatabaseTakenException">Another process has it open.</exception>
-    public static DatabaseFile Open(string path)
+    public static DatabaseFile Open(string path, TimeSpan? patience = null)
     {
         var full = System.IO.Path.GetFullPath(path);
         Directory.CreateDirectory(System.IO.Path.GetDirectoryName(full)!);
-        return new DatabaseFile(full, SqliteOpenMode.ReadWriteCreate, Lock(full));
+        return new DatabaseFile(full, SqliteOpenMode.ReadWriteCreate, Lock(full), patience ?? UsualPatience);
     }
 
     /// <summary>Opens the file to read only, which is safe beside the process that writes: for backups and checks from a shell.</summary>
     public static DatabaseFile OpenToRead(string path) =>
-        new(System.IO.Path.GetFullPath(path), SqliteOpenMode.ReadOnly, held: null);
+        new(System.IO.Path.GetFullPath(path), SqliteOpenMode.ReadOnly, held: null, UsualPatience);
 
     public void Dispose()
     {

@@ -4,18 +4,20 @@ using Microsoft.EntityFrameworkCore.Diagnostics;
 namespace Academy.Storage.Sqlite;
 
 /// <summary>What SQLite forgets between two connections, said again on each. Only WAL, set when the file is migrated, is remembered by the file.</summary>
-internal sealed class SqliteConnections : DbConnectionInterceptor
+internal sealed class SqliteConnections(TimeSpan patience) : DbConnectionInterceptor
 {
-    // FULL: with NORMAL a power cut loses writes that were already answered.
-    private const string EveryConnection =
-        "PRAGMA synchronous=FULL; PRAGMA busy_timeout=5000; PRAGMA foreign_keys=ON; PRAGMA temp_store=MEMORY; "
+    // FULL: with NORMAL a power cut loses writes that were already answered. The driver tries again after SQLite has given up,
+    // as long as its own patience lasts: so SQLite itself is given half of it.
+    private readonly string _everyConnection =
+        FormattableString.Invariant($"PRAGMA busy_timeout={(int)patience.TotalMilliseconds / 2}; ")
+        + "PRAGMA synchronous=FULL; PRAGMA foreign_keys=ON; PRAGMA temp_store=MEMORY; "
         + "PRAGMA trusted_schema=OFF; PRAGMA cell_size_check=ON; PRAGMA secure_delete=ON; PRAGMA recursive_triggers=ON; "
         + "PRAGMA cache_size=-16000; PRAGMA journal_size_limit=67108864;";
 
     public override void ConnectionOpened(DbConnection connection, ConnectionEndEventData eventData)
     {
         using var command = connection.CreateCommand();
-        command.CommandText = EveryConnection;
+        command.CommandText = _everyConnection;
         command.ExecuteNonQuery();
     }
 
@@ -26,7 +28,7 @@ internal sealed class SqliteConnections : DbConnectionInterceptor
     )
     {
         await using var command = connection.CreateCommand();
-        command.CommandText = EveryConnection;
+        command.CommandText = _everyConnection;
         await command.ExecuteNonQueryAsync(cancellationToken);
     }
 }

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Migrations;
 
 namespace Academy.Storage.Sqlite;
 
@@ -8,7 +9,8 @@ public static class SqliteSetup
     public static DbContextOptionsBuilder UseAcademySqlite(this DbContextOptionsBuilder options, DatabaseFile file) =>
         options
             .UseSqlite(file.ConnectionString, sqlite => sqlite.MigrationsAssembly(typeof(SqliteSetup).Assembly.GetName().Name))
-            .AddInterceptors(file.Habits, file.Connections);
+            .AddInterceptors(file.Habits, file.Connections)
+            .ReplaceService<IMigrationsSqlGenerator, ClusteredTables>();
 
     public static AcademyDb NewDb(this DatabaseFile file)
     {

@@ -2,8 +2,12 @@ using Academy.Competence;
 
 namespace Academy.Storage;
 
-/// <summary>Who acts, on which device, when: written beside each fact. A null person is the program itself.</summary>
-public sealed record Hand(PersonId? Person, string Device, DateTimeOffset Now);
+/// <summary>Who acts, on which device, when: written beside each fact.</summary>
+/// <param name="Person">Who; null is the program itself.</param>
+/// <param name="Device">On which device; empty where it is nobody's in particular.</param>
+/// <param name="Now">When it is recorded, by the server's clock.</param>
+/// <param name="Assurance">How strongly she was signed in, such as by passkey or by PIN; empty for the program itself.</param>
+public sealed record Hand(PersonId? Person, string Device, DateTimeOffset Now, string Assurance = "");
 
 /// <summary>Made by the client, once per write: a repeated one gets the stored answer.</summary>
 public readonly record struct OperationId(Guid Value);

@@ -52,6 +52,7 @@ internal static class RawLedger
             Start.AddMinutes(seq).AddTicks(1),
             "somebody",
             Device: null,
+            Assurance: null,
             new JsonObject { ["what"] = seal },
             new JsonObject { ["number"] = seq }
         );

@@ -6,20 +6,30 @@ namespace Academy.Storage.Tests;
 /// <summary>A real database file in a folder of its own, with the migrations applied, gone after the test.</summary>
 public sealed class TestDatabase : IDisposable
 {
-    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("academy-");
+    private const string Name = "academy.db";
 
-    private TestDatabase() => File = DatabaseFile.Open(PathOf("academy.db"));
+    // Migrated once and copied for each test.
+    private static readonly Lazy<Task<string>> Migrated = new(MigrateAsync);
+
+    private readonly DirectoryInfo _folder;
+
+    private TestDatabase(DirectoryInfo folder, DatabaseFile file) => (_folder, File) = (folder, file);
 
     public DatabaseFile File { get; private set; }
 
-    public static async Task<TestDatabase> NewAsync()
+    public static async Task<TestDatabase> NewAsync(TimeSpan? patience = null)
     {
-        var database = new TestDatabase();
-        await database.File.MigrateAsync(TestContext.Current.CancellationToken);
-        return database;
+        var folder = Directory.CreateTempSubdirectory("academy-");
+        var path = Path.Combine(folder.FullName, Name);
+        System.IO.File.Copy(await Migrated.Value, path);
+        return new TestDatabase(folder, DatabaseFile.Open(path, patience));
     }
 
-    public static TestDatabase NewEmpty() => new();
+    public static TestDatabase NewEmpty()
+    {
+        var folder = Directory.CreateTempSubdirectory("academy-");
+        return new TestDatabase(folder, DatabaseFile.Open(Path.Combine(folder.FullName, Name)));
+    }
 
     public string PathOf(string name) => Path.Combine(_folder.FullName, name);
 
@@ -28,7 +38,7 @@ public sealed class TestDatabase : IDisposable
     public void Reopen()
     {
         File.Dispose();
-        File = DatabaseFile.Open(PathOf("academy.db"));
+        File = DatabaseFile.Open(PathOf(Name));
     }
 
     /// <summary>SQL as somebody would run it who got hold of the file, past everything the portal sets on its connections.</summary>
@@ -58,5 +68,15 @@ public sealed class TestDatabase : IDisposable
     {
         File.Dispose();
         _folder.Delete(recursive: true);
+    }
+
+    private static async Task<string> MigrateAsync()
+    {
+        var folder = Directory.CreateTempSubdirectory("academy-migrated-");
+        AppDomain.CurrentDomain.ProcessExit += (_, _) => folder.Delete(recursive: true);
+        var path = Path.Combine(folder.FullName, Name);
+        using var file = DatabaseFile.Open(path);
+        await file.MigrateAsync(CancellationToken.None);
+        return path;
     }
 }

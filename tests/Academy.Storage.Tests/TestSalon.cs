@@ -42,9 +42,9 @@ public sealed class TestSalon : IDisposable
 
     public static CancellationToken Stop => TestContext.Current.CancellationToken;
 
-    public static async Task<TestSalon> OpenAsync()
+    public static async Task<TestSalon> OpenAsync(TimeSpan? patience = null)
     {
-        var salon = new TestSalon(await TestDatabase.NewAsync());
+        var salon = new TestSalon(await TestDatabase.NewAsync(patience));
         var ina = new Person(Ina, "Ina", Role.Owner, FirstDay);
         await salon.KeepAsync(Keeping.Open(new Words("The Combed Corner"), Zone, ina, FirstDay), Ina, Opening);
         await salon.KeepAsync(
@@ -88,14 +88,24 @@ public sealed class TestSalon : IDisposable
     )
     {
         await using var db = Database.NewDb();
-        return await new Ledger(db, Shelf).KeepAsync(
+        return await KeepAsync(db, decision, by, at, operation, expected);
+    }
+
+    public Task<Kept> KeepAsync(
+        AcademyDb db,
+        Decision decision,
+        PersonId by,
+        DateTimeOffset at,
+        OperationId? operation = null,
+        Expected? expected = null
+    ) =>
+        new Ledger(db, Shelf).KeepAsync(
             Salon,
             GrantedOf(decision),
-            new Hand(by, "tablet", at),
+            new Hand(by, "tablet", at, "pin"),
             operation ?? new OperationId(NewId()),
             expected
         );
-    }
 
     public static Granted GrantedOf(Decision decision) =>
         decision is Granted granted ? granted : throw new InvalidOperationException($"refused: {decision}");
@@ -173,6 +183,12 @@ public sealed class TestSalon : IDisposable
 
     public async Task<IncidentId> ReportAsync(Groom groom, DateTimeOffset at)
     {
+        await using var db = Database.NewDb();
+        return await ReportAsync(groom, at, db);
+    }
+
+    public async Task<IncidentId> ReportAsync(Groom groom, DateTimeOffset at, AcademyDb db, string what = "cut beside the nail")
+    {
         var draft = new IncidentDraft(
             new IncidentId(NewId()),
             Pim,
@@ -182,10 +198,10 @@ public sealed class TestSalon : IDisposable
             BodySite.Ear,
             [SkillBook.Nails],
             VetContact.Phoned,
-            new Words("cut beside the nail"),
+            new Words(what),
             new Words("pressed, phoned the vet")
         );
-        await KeepAsync(Reporting.Report(draft, groom, await PersonAsync(Pim), new HouseRules(), at), Pim, at);
+        await KeepAsync(db, Reporting.Report(draft, groom, await PersonAsync(Pim), new HouseRules(), at), Pim, at);
         return draft.Id;
     }
 

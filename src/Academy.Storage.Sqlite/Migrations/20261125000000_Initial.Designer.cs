@@ -481,10 +481,6 @@ namespace Academy.Storage.Sqlite.Migrations
                         .HasColumnType("INTEGER")
                         .HasColumnName("has_incident");
 
-                    b.Property<bool>("IsFlagged")
-                        .HasColumnType("INTEGER")
-                        .HasColumnName("is_flagged");
-
                     b.Property<long>("RecordedAt")
                         .HasColumnType("INTEGER")
                         .HasColumnName("recorded_at");

@@ -180,7 +180,6 @@ namespace Academy.Storage.Sqlite.Migrations
                     recorded_at = table.Column<long>(type: "INTEGER", nullable: false),
                     breed = table.Column<string>(type: "TEXT", nullable: false),
                     coat = table.Column<string>(type: "TEXT", nullable: false),
-                    is_flagged = table.Column<bool>(type: "INTEGER", nullable: false),
                     has_incident = table.Column<bool>(type: "INTEGER", nullable: false)
                 },
                 constraints: table =>

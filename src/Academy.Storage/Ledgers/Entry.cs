@@ -16,6 +16,7 @@ public sealed record Entry(
     DateTimeOffset RecordedAt,
     string Actor,
     string? Device,
+    string? Assurance,
     JsonObject Seals,
     JsonObject Data
 )
@@ -42,6 +43,8 @@ public sealed record Entry(
             entry["subject"] = subject.ToString();
         if (Device is not null)
             entry["device"] = Device;
+        if (Assurance is not null)
+            entry["assurance"] = Assurance;
         if (Seals.Count > 0)
             entry["words"] = Seals.DeepClone();
         return CanonicalJson.Of(entry);
@@ -61,6 +64,7 @@ public sealed record Entry(
             Moments.Read(entry["recordedAt"]!.GetValue<string>()),
             entry["actor"]!.GetValue<string>(),
             entry["device"]?.GetValue<string>(),
+            entry["assurance"]?.GetValue<string>(),
             entry["words"]?.AsObject() ?? [],
             entry["data"]!.AsObject()
         );

@@ -35,11 +35,14 @@ internal sealed class Pen(AcademyDb db, SalonRow salon)
             fact.HappenedAt ?? hand.Now,
             hand.Now,
             hand.Person?.Value.ToString() ?? Ledgers.Entry.Portal,
-            hand.Device.Length == 0 ? null : hand.Device,
+            Said(hand.Device),
+            Said(hand.Assurance),
             seals,
             data
         );
     }
+
+    private static string? Said(string text) => text.Length == 0 ? null : text;
 
     private static JsonObject SealsOf(Spoken spoken, Dictionary<string, byte[]> keys) =>
         new(

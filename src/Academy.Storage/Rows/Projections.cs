@@ -50,8 +50,6 @@ public sealed class GroomRow
     public string Breed { get; set; } = "";
     public string Coat { get; set; } = "";
 
-    /// <summary>Logged as done alone by somebody who was not alone for it: the owner sees it flagged.</summary>
-    public bool IsFlagged { get; set; }
     public bool HasIncident { get; set; }
 }
 

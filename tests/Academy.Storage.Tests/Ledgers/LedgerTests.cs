@@ -306,7 +306,7 @@ public sealed class LedgerTests
         using var oneByOne = await TestSalon.OpenAsync();
         using var atOnce = await TestSalon.OpenAsync();
         var pim = await oneByOne.PersonAsync(TestSalon.Pim);
-        var grooms = Enumerable.Range(0, 450).Select(i => oneByOne.NewGroom(Afternoon.AddMinutes(i), TestSalon.Rosa)).ToList();
+        var grooms = Enumerable.Range(0, 230).Select(i => oneByOne.NewGroom(Afternoon.AddMinutes(i), TestSalon.Rosa)).ToList();
         var batch = grooms
             .Select(groom =>
                 (
