@@ -131,7 +131,11 @@ public sealed class PortalHost : WebApplicationFactory<Program>
     public Visitor Anyone(bool https = false, string? agent = null) => new(Client(new CookieJar(), https, agent));
 
     /// <summary>Somebody of the cast, signed in on her own device.</summary>
-    public async Task<Visitor> AsAsync(Cast cast, Person person)
+    public async Task<Visitor> AsAsync(Cast cast, Person person) =>
+        new Visitor(Client(new CookieJar(("academy-session", await SignInAsync(cast, person))), https: false, agent: null));
+
+    /// <summary>Signs somebody in and hands out the cookie's value, for a browser of the test's own.</summary>
+    public async Task<string> SignInAsync(Cast cast, Person person)
     {
         var key = WebEncoders.Base64UrlEncode(Guid.CreateVersion7().ToByteArray());
         var account = await AccountOfAsync(cast.Salon, person);
@@ -140,7 +144,7 @@ public sealed class PortalHost : WebApplicationFactory<Program>
             await sessions.OpenAsync(SessionOf(cast.Salon, person, account, key));
             return 0;
         });
-        return new Visitor(Client(new CookieJar(("academy-session", key)), https: false, agent: null));
+        return key;
     }
 
     /// <summary>Asks one part of the portal, as a request would have it.</summary>
