@@ -24,6 +24,7 @@ internal sealed class Lists(AcademyDb db, SalonId salon)
             GroomAbandoned fact => AbandonAsync(fact),
             GroomLogged fact => TellAsync(fact.Groom, told, isNew),
             SignedOff fact => SignAsync(fact.SignOff),
+            LateSignOffAdmitted fact => AdmitAsync(fact),
             SignOffDisputed fact => DisputeAsync(fact, told),
             DisputeAnswered fact => AnswerAsync(fact, told),
             IncidentReported fact => ReportAsync(fact),
@@ -140,6 +141,12 @@ internal sealed class Lists(AcademyDb db, SalonId salon)
         row.IsLate = signed.IsLate;
         row.IsSuitable = IsSuitable(signed);
         row.IsDisputed = false;
+    }
+
+    private async Task AdmitAsync(LateSignOffAdmitted fact)
+    {
+        foreach (var row in (await DoersAsync(fact.Groom)).Where(row => row.SignOff == fact.SignOff.Value))
+            row.IsLate = false;
     }
 
     private static bool IsSuitable(SignOff signed) =>

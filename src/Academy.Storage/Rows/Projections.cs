@@ -66,6 +66,8 @@ public sealed class GroomDoerRow
     public Guid? SignOff { get; set; }
     public Guid? Senior { get; set; }
     public DateTimeOffset? SignedAt { get; set; }
+
+    /// <summary>Signed late, and the owner has not let it count.</summary>
     public bool IsLate { get; set; }
 
     /// <summary>What the whole groom came to: suitable or not; null while unsigned.</summary>
