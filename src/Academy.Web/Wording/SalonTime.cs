@@ -33,6 +33,14 @@ public sealed record SalonTime(TimeZoneInfo Zone, DateTimeOffset Now)
         return Zone.IsAmbiguousTime(local) ? $"{clock} (UTC{local.ToString("zzz", Culture)})" : clock;
     }
 
+    /// <summary>The moment at which the salon's clock says this; an hour that the clocks skip is read as the one after it.</summary>
+    public DateTimeOffset Moment(DateOnly day, TimeOnly clock)
+    {
+        var local = day.ToDateTime(clock);
+        var real = Zone.IsInvalidTime(local) ? local.AddHours(1) : local;
+        return new DateTimeOffset(real, Zone.GetUtcOffset(real)).ToUniversalTime();
+    }
+
     /// <summary>"9:02 on Tuesday 3 March", "9:02 today", "9:02 tomorrow", "9:02 on Friday" within the coming six days.</summary>
     public string At(DateTimeOffset at) => $"{Clock(at)} {OnDay(DayOf(at))}";
 

@@ -52,7 +52,7 @@ public sealed record Answer(Visitor Visitor, HttpResponseMessage Message, IHtmlD
 
     /// <summary>The lines of the error summary, without their numbers.</summary>
     public IReadOnlyList<string> Problems =>
-        [.. Page.QuerySelectorAll(".mend li").Select(line => Folded(line.QuerySelector("span:not(.no-tag)")!))];
+        [.. Page.QuerySelectorAll(".mend li").Select(line => Folded(line.QuerySelector(".line > :last-child")!))];
 
     /// <summary>The sentence that says what was done.</summary>
     public string? Said => Page.QuerySelector(".said") is { } said ? Folded(said) : null;
@@ -97,12 +97,26 @@ public sealed record Form(Visitor Visitor, IHtmlFormElement Drawn)
         return this;
     }
 
-    public Task<Answer> SendAsync() => Visitor.PostBareAsync(Target, _fields);
+    public Task<Answer> SendAsync() => Visitor.PostBareAsync(To(Drawn.GetAttribute("action")), _fields);
 
-    private string Target =>
-        Drawn.GetAttribute("action") is { Length: > 0 } action
-            ? new Uri(new Uri(Drawn.BaseUri), action).PathAndQuery
-            : new Uri(Drawn.BaseUri).PathAndQuery;
+    /// <summary>Presses one button of the form, which may carry a value and lead elsewhere.</summary>
+    public Task<Answer> PressAsync(string selector)
+    {
+        var button =
+            Drawn.QuerySelector<IHtmlButtonElement>(selector)
+            ?? throw new InvalidOperationException($"no button {selector} in: {Drawn.TextContent}");
+        var carried = button.Name is { Length: > 0 } name ? [(name, button.Value)] : Array.Empty<(string, string)>();
+        return Visitor.PostBareAsync(
+            To(button.GetAttribute("formaction") ?? Drawn.GetAttribute("action")),
+            [.. _fields, .. carried]
+        );
+    }
+
+    /// <summary>Sends it where a script would.</summary>
+    public Task<Answer> SendToAsync(string address) => Visitor.PostBareAsync(To(address), _fields);
+
+    private string To(string? address) =>
+        address is { Length: > 0 } ? new Uri(new Uri(Drawn.BaseUri), address).PathAndQuery : new Uri(Drawn.BaseUri).PathAndQuery;
 
     private static IEnumerable<(string, string)> FieldsOf(IHtmlFormElement form) =>
         form.QuerySelectorAll<IHtmlElement>("input[name], select[name], textarea[name]")

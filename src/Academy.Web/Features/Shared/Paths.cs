@@ -17,6 +17,8 @@ public static class Paths
     public const string Thresholds = "/thresholds";
     public const string Ledger = "/ledger";
     public const string Reading = "/readings/new";
+    public const string Reviews = "/reviews";
+    public const string Disputes = "/disputes";
     public const string Heat = "/heat";
     public const string SignIn = "/sign-in";
     public const string SignOut = "/sign-out";
@@ -56,6 +58,12 @@ public static class Paths
     /// <summary>Where the owner decides on one person.</summary>
     public static string DecideOn(Guid person) => $"{Decide}/{person}";
 
-    /// <summary>A disputed sign-off, and the owner's answer.</summary>
-    public static string Dispute(Guid signOff) => $"/disputes/{signOff}";
+    /// <summary>One sign-off with what was said against it; where it is disputed, answered, or let count though late.</summary>
+    public static string Dispute(Guid signOff) => $"{Disputes}/{signOff}";
+
+    /// <summary>The owner's review of an incident.</summary>
+    public static string Review(Guid incident) => $"{Reviews}/{incident}";
+
+    /// <summary>Upholding a complaint or a redo against a groom.</summary>
+    public static string Complaint(Guid groom) => $"/grooms/{groom}/complaint";
 }

@@ -62,6 +62,10 @@ public static partial class Typed
             : null;
     }
 
+    /// <summary>One of several choices by its name, as the forms send it; null where none was chosen.</summary>
+    public static T? Choice<T>(string? name)
+        where T : struct, Enum => Enum.TryParse<T>(name, out var chosen) && Enum.IsDefined(chosen) ? chosen : null;
+
     private static decimal? Number(string? text, params ReadOnlySpan<string> units)
     {
         var plain = Plain(text);
