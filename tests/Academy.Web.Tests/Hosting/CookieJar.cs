@@ -3,16 +3,13 @@ namespace Academy.Web.Tests.Hosting;
 /// <summary>Keeps cookies by name, whatever the machine's clock says: the portal's clock is the test's.</summary>
 internal sealed class CookieJar(params IEnumerable<(string Name, string Value)> cookies) : DelegatingHandler
 {
-    private readonly Dictionary<string, string> _cookies = cookies.ToDictionary(
-        one => one.Name,
-        one => one.Value,
-        StringComparer.Ordinal
-    );
+    public Dictionary<string, string> Cookies { get; } =
+        cookies.ToDictionary(one => one.Name, one => one.Value, StringComparer.Ordinal);
 
     protected override async Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken)
     {
-        if (_cookies.Count > 0)
-            request.Headers.Add("Cookie", string.Join("; ", _cookies.Select(one => $"{one.Key}={one.Value}")));
+        if (Cookies.Count > 0)
+            request.Headers.Add("Cookie", string.Join("; ", Cookies.Select(one => $"{one.Key}={one.Value}")));
         var answer = await base.SendAsync(request, cancellationToken);
         foreach (var cookie in answer.Headers.TryGetValues("Set-Cookie", out var set) ? set : [])
             Put(cookie.Split(';')[0].Split('=', 2));
@@ -22,8 +19,8 @@ internal sealed class CookieJar(params IEnumerable<(string Name, string Value)> 
     private void Put(string[] cookie)
     {
         if (cookie[1].Length == 0)
-            _cookies.Remove(cookie[0]);
+            Cookies.Remove(cookie[0]);
         else
-            _cookies[cookie[0]] = cookie[1];
+            Cookies[cookie[0]] = cookie[1];
     }
 }

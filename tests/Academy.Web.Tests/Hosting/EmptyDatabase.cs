@@ -7,7 +7,12 @@ internal static class EmptyDatabase
 {
     private static readonly Lazy<byte[]> File = new(Make);
 
-    public static void CopyTo(string folder) => System.IO.File.WriteAllBytes(Path.Combine(folder, "academy.db"), File.Value);
+    public static void CopyTo(string folder)
+    {
+        var path = Path.Combine(folder, "academy.db");
+        if (!System.IO.File.Exists(path))
+            System.IO.File.WriteAllBytes(path, File.Value);
+    }
 
     private static byte[] Make()
     {

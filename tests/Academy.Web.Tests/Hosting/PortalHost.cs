@@ -6,6 +6,7 @@ using Academy.Competence.Salons;
 using Academy.Storage;
 using Academy.Storage.Accounts;
 using Academy.Storage.Ledgers;
+using Academy.Storage.Sqlite;
 using Academy.Web.Access;
 using Academy.Web.Shell;
 using Microsoft.AspNetCore.DataProtection;
@@ -16,6 +17,7 @@ using Microsoft.AspNetCore.TestHost;
 using Microsoft.AspNetCore.WebUtilities;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Time.Testing;
 
@@ -33,6 +35,7 @@ public sealed class PortalHost : WebApplicationFactory<Program>
     private readonly Dictionary<string, string> _settings = new(StringComparer.Ordinal);
     private readonly List<Action<IServiceCollection>> _replacements = [];
     private readonly DirectoryInfo _folder;
+    private DatabaseFile? _file;
     private bool _isHandedOn;
 
     public PortalHost()
@@ -58,6 +61,9 @@ public sealed class PortalHost : WebApplicationFactory<Program>
 
     public string Folder => _folder.FullName;
 
+    /// <summary>Forms are sealed with the keys of the database, as they are outside tests; in most tests with keys of the moment.</summary>
+    public bool KeepsKeys { get; init; }
+
     public PortalHost With(string setting, string value)
     {
         _settings[setting] = value;
@@ -79,7 +85,7 @@ public sealed class PortalHost : WebApplicationFactory<Program>
     {
         _isHandedOn = true;
         await DisposeAsync();
-        return new PortalHost(_folder, Clock);
+        return new PortalHost(_folder, Clock) { KeepsKeys = KeepsKeys };
     }
 
     /// <summary>A portal with one salon and its cast.</summary>
@@ -96,6 +102,8 @@ public sealed class PortalHost : WebApplicationFactory<Program>
         await KeepAsync(cast.Salon, Keeping.Open(new Words(name), Cast.Zone, cast.Owner, Today.AddYears(-1)), by: null);
         foreach (var person in cast.Others)
             await KeepAsync(cast.Salon, Staffing.Describe(person, before: null, cast.Owner, owners: 1), cast.Owner);
+        // Asked for once in the life of a portal: not what a test of one page wants to count.
+        await Services.GetRequiredService<FirstRun>().SalonAsync(TestContext.Current.CancellationToken);
         return cast;
     }
 
@@ -128,11 +136,11 @@ public sealed class PortalHost : WebApplicationFactory<Program>
     }
 
     /// <summary>Somebody who is not signed in.</summary>
-    public Visitor Anyone(bool https = false, string? agent = null) => new(Client(new CookieJar(), https, agent));
+    public Visitor Anyone(bool https = false, string? agent = null) => Browser(new CookieJar(), https, agent);
 
     /// <summary>Somebody of the cast, signed in on her own device.</summary>
     public async Task<Visitor> AsAsync(Cast cast, Person person) =>
-        new Visitor(Client(new CookieJar(("academy-session", await SignInAsync(cast, person))), https: false, agent: null));
+        Browser(new CookieJar(("academy-session", await SignInAsync(cast, person))), https: false, agent: null);
 
     /// <summary>Signs somebody in and hands out the cookie's value, for a browser of the test's own.</summary>
     public async Task<string> SignInAsync(Cast cast, Person person)
@@ -172,7 +180,8 @@ public sealed class PortalHost : WebApplicationFactory<Program>
         builder.ConfigureLogging(log => log.ClearProviders().AddProvider(Log));
         builder.ConfigureTestServices(parts =>
         {
-            parts.AddSingleton<IDataProtectionProvider, EphemeralDataProtectionProvider>();
+            if (!KeepsKeys)
+                parts.AddSingleton<IDataProtectionProvider, EphemeralDataProtectionProvider>();
             parts.AddSingleton<TimeProvider>(Clock);
             parts.AddSingleton<TextWriter>(Console);
             parts.ConfigureDbContext<AcademyDb>(options => options.AddInterceptors(Sql));
@@ -182,6 +191,21 @@ public sealed class PortalHost : WebApplicationFactory<Program>
         });
     }
 
+    protected override IHost CreateHost(IHostBuilder builder)
+    {
+        var host = base.CreateHost(builder);
+        _file = host.Services.GetRequiredService<DatabaseFile>();
+        return host;
+    }
+
+    // The program lets go of its file when its last line is through, which may be after this: the next one over it must not wait.
+    public override async ValueTask DisposeAsync()
+    {
+        await base.DisposeAsync();
+        _file?.Dispose();
+        GC.SuppressFinalize(this);
+    }
+
     protected override void Dispose(bool disposing)
     {
         base.Dispose(disposing);
@@ -189,12 +213,12 @@ public sealed class PortalHost : WebApplicationFactory<Program>
             _folder.Delete(recursive: true);
     }
 
-    private HttpClient Client(CookieJar jar, bool https, string? agent)
+    private Visitor Browser(CookieJar jar, bool https, string? agent)
     {
         var client = CreateDefaultClient(new Uri(https ? "https://salon.example/" : "http://salon.example/"), jar);
         if (agent is not null)
             client.DefaultRequestHeaders.UserAgent.ParseAdd(agent);
-        return client;
+        return new Visitor(client, jar.Cookies);
     }
 
     private async Task<Guid> AccountOfAsync(SalonId salon, Person person)

@@ -5,10 +5,13 @@ using AngleSharp.Html.Dom;
 namespace Academy.Web.Tests.Hosting;
 
 /// <summary>Somebody with a browser: opens pages, fills in forms, is led on. Redirects are followed only when asked to.</summary>
-public sealed class Visitor(HttpClient client) : IDisposable
+public sealed class Visitor(HttpClient client, IDictionary<string, string> cookies) : IDisposable
 {
     /// <summary>For what a form cannot say.</summary>
     public HttpClient Client => client;
+
+    /// <summary>What the browser keeps, by name: it may be copied into another one.</summary>
+    public IDictionary<string, string> Cookies => cookies;
 
     public async Task<Answer> GetAsync(string path) => await AnswerAsync(new HttpRequestMessage(HttpMethod.Get, path));
 

@@ -149,7 +149,7 @@ public sealed class HeadersTests
                 .Select(route => "/" + route.RoutePattern.RawText!.TrimStart('/')),
         ];
 
-    private static void AssertHeaders(HttpResponseMessage answer)
+    internal static void AssertHeaders(HttpResponseMessage answer)
     {
         var policy = Policy(answer);
         Assert.Contains("default-src 'none'", policy, StringComparison.Ordinal);

@@ -17,11 +17,10 @@ public sealed record ExperienceView(string Name, IReadOnlyList<Pick> MayDeclare,
             [
                 .. team
                     .Skills.Where(skill => team[person.Id, skill.Code] is { Kind: not StandingKind.Alone })
-                    .Select(skill => new Pick(skill.Code.Value, skill.Name, Note(skill, team))),
+                    .Select(skill => new Pick(skill.Code.Value, skill.Name, Group: Group(skill.Kind))),
             ],
             [new SelectListItem("choose", ""), .. team.Skills.Select(skill => new SelectListItem(skill.Name, skill.Code.Value))]
         );
 
-    private static string? Note(Skill skill, Team team) =>
-        team.AloneIn(skill.Code).Any() ? null : $"{Say.Word(skill.Kind)}, nobody is alone in it yet";
+    private static string Group(SkillKind kind) => Say.Capital(Say.Word(kind)) + "s";
 }

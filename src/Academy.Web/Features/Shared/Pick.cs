@@ -6,4 +6,12 @@ namespace Academy.Web.Features.Shared;
 /// <param name="Note">A quiet line below.</param>
 /// <param name="Coat">The coat whose swatch stands above the word.</param>
 /// <param name="Number">A number in front, as the support levels have.</param>
-public sealed record Pick(string Value, string Words, string? Note = null, string? Coat = null, string? Number = null);
+/// <param name="Group">The small heading that it stands under, where choices are sorted; those of one group follow each other.</param>
+public sealed record Pick(
+    string Value,
+    string Words,
+    string? Note = null,
+    string? Coat = null,
+    string? Number = null,
+    string? Group = null
+);

@@ -13,6 +13,7 @@ public sealed class WelcomeModel(Who who, WelcomeQueries queries) : AcademyPage
     public async Task OnGetAsync(CancellationToken stop) =>
         View = WelcomeView.Of(
             who.Book,
+            who.Person.Id.Value,
             await queries.DeclarationsAsync(who.Salon, stop),
             await queries.DogsAsync(who.Salon, stop),
             who.Book.Thresholds.Count(set => set.Version > 1)

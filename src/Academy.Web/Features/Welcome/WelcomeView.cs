@@ -7,7 +7,7 @@ namespace Academy.Web.Features.Welcome;
 /// <summary>The first things of a salon, each with how far it is. None has to be done, and none in this order.</summary>
 public sealed record WelcomeView(string Heading, IReadOnlyList<FirstThing> Things)
 {
-    public static WelcomeView Of(SalonBook book, int declarations, int dogs, int changedThresholds)
+    public static WelcomeView Of(SalonBook book, Guid owner, int declarations, int dogs, int changedThresholds)
     {
         FirstThing[] things =
         [
@@ -19,18 +19,18 @@ public sealed record WelcomeView(string Heading, IReadOnlyList<FirstThing> Thing
                 "Add people"
             ),
             new(
-                Paths.People,
+                Paths.Person(owner) + "/experience",
                 "Experience",
                 "What you and your seniors could do before. Somebody has to be alone in a skill before anybody can be judged in it.",
                 declarations > 0 ? $"{declarations} declared" : null,
-                "Declare experience, person by person"
+                "Declare yours"
             ),
             new(
                 Paths.Thresholds,
                 "Thresholds",
                 "What each coat and technique asks. They begin with the usual numbers, and the page says what these let through.",
                 changedThresholds > 0 ? $"{changedThresholds} of your own" : null,
-                "Look at the thresholds"
+                "Look at them"
             ),
             new(
                 Paths.Dogs,

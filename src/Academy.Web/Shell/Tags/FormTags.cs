@@ -261,16 +261,27 @@ public sealed class PicksTag : TagHelper
         output.Content.AppendHtml(Choices(name, parts));
     }
 
-    private TagBuilder Choices(string name, Parts parts)
+    private HtmlContentBuilder Choices(string name, Parts parts)
     {
         var chosen = Chosen(name);
-        var group = Drawn.Element("div", Kind);
-        foreach (var (at, pick) in Items.Index())
+        var all = new HtmlContentBuilder();
+        foreach (var group in Items.Index().GroupBy(one => one.Item.Group))
         {
-            group.Holding(Choice(pick, name, at, chosen.Contains(pick.Value), parts.IsWrong));
+            if (group.Key is not null)
+            {
+                all.AppendHtml(Drawn.Element("p", "grp", group.Key));
+            }
+
+            var choices = Drawn.Element("div", Kind);
+            foreach (var (at, pick) in group)
+            {
+                choices.Holding(Choice(pick, name, at, chosen.Contains(pick.Value), parts.IsWrong));
+            }
+
+            all.AppendHtml(choices);
         }
 
-        return group;
+        return all;
     }
 
     private TagBuilder Choice(Pick pick, string name, int at, bool chosen, bool wrong)
