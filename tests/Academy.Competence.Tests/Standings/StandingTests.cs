@@ -133,16 +133,23 @@ public class StandingTests
         Assert.Equal([new RowNotFull(11, 15)], standing.Gaps);
     }
 
-    [Fact]
-    public void A_later_date_may_be_set_before_the_earlier_one_is_reached()
+    // a new decision so many days before today, the last day
+    [Theory]
+    [InlineData(1)]
+    [InlineData(0)] // on the last day itself she is alone still: other limits are no new beginning
+    public void A_later_date_may_be_set_up_to_the_last_day(int daysBefore)
     {
+        var later = new Limits(Until: Today.AddDays(30));
         var standing = StandingNow([
             .. Alone(Ago(10), new Limits(Until: Today)),
-            Cleared(Ago(1), new Limits(Until: Today.AddDays(30))),
+            Inspected(Ago(2), Verdict.Unsuitable),
+            Cleared(Ago(daysBefore), later),
         ]);
 
-        Assert.Equal((StandingKind.Alone, Ago(10)), (standing.Kind, standing.Since));
-        Assert.Equal(new Limits(Until: Today.AddDays(30)), standing.Limits);
+        Assert.Equal(
+            (StandingKind.Alone, Ago(10), later, 4),
+            (standing.Kind, standing.Since, standing.Limits, standing.Tally.Alarm)
+        );
     }
 
     [Fact]
