@@ -48,6 +48,14 @@ public static partial class Say
             _ => ["This is not on the salon's list of critical incidents: it stops nothing. The owner reads it."],
         };
 
+    /// <summary>"Stops at once: wool and nails"; a long list is counted instead.</summary>
+    public static string StopsAtOnce(IReadOnlyList<Foreseen> stopped, Names names) =>
+        stopped.Count > MostNamed
+            ? $"Stops at once: {Counts.Of(stopped.Count, "skill")}"
+            : $"Stops at once: {Counts.And([.. stopped.Select(one => names.Of(one.Of.Skill))])}";
+
+    private const int MostNamed = 3;
+
     /// <summary>Why a whole groom does not count as suitable, each a few words; none where it does.</summary>
     public static IReadOnlyList<string> Because(SupportLevel level, Criteria criteria)
     {

@@ -16,9 +16,9 @@ public sealed record Outcome(string Will, IReadOnlyList<string> Sentences, IRead
     public static Outcome Of(IncidentDraft draft, HouseRules house, IReadOnlyList<Foreseen> foreseen, Names names)
     {
         var isCritical = house.IsCritical(draft.Kind, draft.Severity);
-        var stopped = foreseen.Where(one => one.WouldStop).Select(one => names.Of(one.Of.Skill)).ToList();
+        var stopped = foreseen.Where(one => one.WouldStop).ToList();
         return new(
-            stopped.Count > 0 ? $"Stops at once: {Counts.And(stopped)}"
+            stopped.Count > 0 ? Say.StopsAtOnce(stopped, names)
                 : isCritical ? "Critical: the owner reviews it"
                 : "Stops nothing",
             Say.Stops(isCritical, draft.Severity, foreseen, names),

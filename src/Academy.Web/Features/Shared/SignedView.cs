@@ -18,6 +18,7 @@ namespace Academy.Web.Features.Shared;
 /// <param name="Practise">What to practise next, tapped.</param>
 /// <param name="Says">What to practise next, written.</param>
 /// <param name="Suited">Whether the whole groom suited.</param>
+/// <param name="Counts">Whether it counts: in force, on time or let count, not taken back.</param>
 /// <param name="InForce">Whether it is the newest one of this part.</param>
 /// <param name="Href">Its own page.</param>
 public sealed record SignedView(
@@ -32,6 +33,7 @@ public sealed record SignedView(
     IReadOnlyList<string> Practise,
     string Says,
     bool Suited,
+    bool Counts,
     bool InForce,
     string Href
 )
@@ -51,6 +53,7 @@ public sealed record SignedView(
             [.. signed.Phrases.Select(QuickPhrases.Of)],
             signed.ToJunior.Text ?? "",
             verdict == Verdict.Suitable,
+            story.Counts(signed),
             story.SignOffOf(signed.Subject)?.Id == signed.Id,
             Paths.Dispute(signed.Id.Value)
         );

@@ -229,9 +229,9 @@ public sealed record SignView(
     {
         if (isOpen)
             return headline;
-        var stopped = foreseen.Where(one => one.WouldStop).Select(one => part.Names.Of(one.Of.Skill)).ToList();
+        var stopped = foreseen.Where(one => one.WouldStop).ToList();
         if (stopped.Count > 0)
-            return $"Stops at once: {Counts.And(stopped)}";
+            return Say.StopsAtOnce(stopped, part.Names);
         if (preview.Counted.IsEmpty)
             return $"{headline}: counts for nothing";
         var counted = foreseen.Where(one => preview.Counted.Any(of => of.Skill == one.Of.Skill)).ToList();
