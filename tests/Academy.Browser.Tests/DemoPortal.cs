@@ -12,7 +12,9 @@ namespace Academy.Browser.Tests;
 /// </summary>
 public sealed class DemoPortal : IAsyncLifetime
 {
-    private readonly PortalHost _portal = new PortalHost().With("Demo", "true");
+    private readonly PortalHost _portal = new PortalHost()
+        .With("Demo", "true")
+        .With("Modules:Folder", Path.Combine(Root(), "modules"));
     private IPlaywright? _playwright;
     private IBrowser? _browser;
 
@@ -47,6 +49,14 @@ public sealed class DemoPortal : IAsyncLifetime
             await _browser.DisposeAsync();
         _playwright?.Dispose();
         await _portal.DisposeAsync();
+    }
+
+    private static string Root()
+    {
+        var folder = AppContext.BaseDirectory;
+        while (!File.Exists(Path.Combine(folder, "Academy.sln")))
+            folder = Path.GetDirectoryName(folder)!;
+        return folder;
     }
 
     /// <summary>A browser of its own.</summary>
