@@ -96,8 +96,8 @@ public class RoomsTests
                 .Select(use => $"{part} saves by itself")
     );
 
-    // Where the portal is put together somebody has to say which database it is; nobody else knows.
-    private static readonly string[] s_wiring = ["Program", "StorageSetup"];
+    // Where the portal is put together somebody has to say which database it is, and whoever backs it up; nobody else knows.
+    private static readonly string[] s_wiring = ["Program", "StorageSetup", "Command"];
 
     private static readonly Border<Part> s_onlyWiringKnowsTheDatabase = new(
         part => part.IsWritten && !part.IsIn("Academy.Storage.Sqlite") && !s_wiring.Contains(part.Name),

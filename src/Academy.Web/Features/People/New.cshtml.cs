@@ -20,7 +20,7 @@ public sealed class NewModel(Who who, Ledger ledger, Ids ids) : AcademyPage
     public Guid Operation { get; set; } = ids.New();
 
     [BindProperty]
-    public PersonForm Told { get; set; } = new() { Role = Role.Junior, JoinedOn = who.Today };
+    public PersonForm Told { get; set; } = new() { Role = nameof(Role.Junior), JoinedOn = who.Today };
 
     public void OnGet() { }
 

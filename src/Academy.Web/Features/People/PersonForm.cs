@@ -13,8 +13,8 @@ public sealed class PersonForm
     ]
     public string? Name { get; set; }
 
-    [Required(ErrorMessage = "Role: choose one")]
-    public Role? Role { get; set; }
+    [Required(ErrorMessage = "Role: choose one"), EnumDataType(typeof(Role), ErrorMessage = "Role: choose one")]
+    public string? Role { get; set; }
 
     [Required(ErrorMessage = "First day: write it")]
     public DateOnly? JoinedOn { get; set; }
@@ -29,7 +29,7 @@ public sealed class PersonForm
         new()
         {
             Name = person.Name,
-            Role = person.Role,
+            Role = person.Role.ToString(),
             JoinedOn = person.JoinedOn,
             EndsOn = person.EndsOn,
             IsUnder18 = person.IsUnder18,
@@ -37,5 +37,5 @@ public sealed class PersonForm
         };
 
     internal Person Person(PersonId id) =>
-        new(id, Name!.Trim(), Role!.Value, JoinedOn!.Value, EndsOn, LeftOn: null, IsUnder18, IsDeputy);
+        new(id, Name!.Trim(), Enum.Parse<Role>(Role!), JoinedOn!.Value, EndsOn, LeftOn: null, IsUnder18, IsDeputy);
 }
