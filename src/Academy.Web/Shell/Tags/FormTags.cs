@@ -295,6 +295,12 @@ public sealed class PicksTag : TagHelper
         Mark(input, wrong && Many, "aria-invalid", "true");
 
         var label = Drawn.Element("label", Many ? "pick multi" : "pick").Holding(input);
+        if (pick.When is not null)
+        {
+            label.Attributes["data-when"] = pick.When;
+            label.AddCssClass(pick.IsMet ? "met" : "unmet");
+        }
+
         if (pick.Coat is not null)
         {
             label.Holding(Drawn.Svg($"#sw-{pick.Coat}", "sw s44"));
