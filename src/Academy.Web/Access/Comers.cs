@@ -1,3 +1,4 @@
+using System.Security.Claims;
 using Academy.Competence.Salons;
 using Academy.Storage;
 
@@ -17,5 +18,7 @@ internal sealed class Comers(RequestDelegate next, TimeProvider clock)
     {
         if (book.Find(badge.Person) is { } person && person.WorksOn(SalonDay.Of(clock.GetUtcNow(), book.Zone)))
             who.Comes(new Present(badge, book, person, Sources.Of(http)));
+        else
+            http.User = new ClaimsPrincipal(new ClaimsIdentity());
     }
 }

@@ -42,10 +42,14 @@ public sealed class ExperienceModel(Who who, RecordBook records, Ledger ledger, 
         if (!ModelState.IsValid)
             return Again();
 
-        var decision = declared
-            .Standings(team, person)
-            .Select(standing => Declare(standing, person, team))
-            .Aggregate((all, one) => all.And(one));
+        var standings = declared.Standings(team, person);
+        if (standings.Count == 0)
+        {
+            ModelState.AddModelError($"{nameof(Declared)}.{nameof(declared.Skills)}", "Skills: choose at least one");
+            return Again();
+        }
+
+        var decision = standings.Select(standing => Declare(standing, person, team)).Aggregate((all, one) => all.And(one));
 
         return await KeepAsync(decision, $"Declared for {person.Name}: {Counts.And(declared.Names(who.Names))}.");
     }
