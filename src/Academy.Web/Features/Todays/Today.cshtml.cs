@@ -12,9 +12,15 @@ namespace Academy.Web.Features.Todays;
 
 /// <summary>The first page of the day: what is on the tables, what waits for whom, what is about to change.</summary>
 [Authorize(Policy = Policies.AnyoneHere)]
-public sealed class TodayModel(Who who, RecordBook records, TodayQueries today, TimeProvider clock) : AcademyPage
+public sealed class TodayModel(Who who, RecordBook records, TodayQueries today, PractiseNextQueries practise, TimeProvider clock)
+    : AcademyPage
 {
+    private const int NewestSignOffs = 3;
+
     public TodayView View { get; private set; } = null!;
+
+    /// <summary>What seniors found last of a junior's own grooms.</summary>
+    public IReadOnlyList<PractiseNext> Practise { get; private set; } = [];
 
     public async Task OnGetAsync(CancellationToken stop)
     {
@@ -26,6 +32,8 @@ public sealed class TodayModel(Who who, RecordBook records, TodayQueries today, 
         var grooms = await today.GroomsAsync(who.Salon, morning, only, stop);
 
         View = TodayView.Of(who.Person, who.Book, team, isIn, grooms, await WaitsAsync(team, stop), now);
+        if (only is { } junior)
+            Practise = await practise.OfAsync(who.Salon, junior, NewestSignOffs, Names.Of(who.Book, now), stop);
     }
 
     private async Task<IReadOnlyList<WaitsLine>> WaitsAsync(Team team, CancellationToken stop)
