@@ -2,6 +2,7 @@ using Academy.Web.Access;
 using Academy.Web.Commands;
 using Academy.Web.Demo;
 using Academy.Web.Features.Boards;
+using Academy.Web.Features.Decisions;
 using Academy.Web.Features.OwnSkills;
 using Academy.Web.Library;
 using Academy.Web.Shell;
@@ -19,7 +20,7 @@ builder.Services.AddSingleton(TimeProvider.System);
 builder.AddAcademyShell();
 builder.AddAcademyAccess();
 builder.AddAcademyModules();
-builder.Services.AddBoards().AddOwnSkills();
+builder.Services.AddBoards().AddOwnSkills().AddDecisions();
 if (builder.AddAcademyStorage() is { } reason)
 {
     await Console.Error.WriteLineAsync(reason.Sentence);

@@ -132,6 +132,14 @@ public sealed record Tally
     /// <summary>Whether anything was ever rated or decided here.</summary>
     public bool HasPath => Rated > 0 || Clearance is not null;
 
+    /// <summary>
+    /// Whether a clearance was in force on this day by the path alone: given, not stopped, not to be checked, not on the way
+    /// back, its last day not past. Modules are not on a path.
+    /// </summary>
+    public bool HoldsOn(DateOnly day, Threshold threshold) =>
+        LapsedBy(day, threshold) is { Clearance: { } held, StandDown: null, CheckAgainOn: null, Back: WayBack.None }
+        && !(held.Limits.Until < day);
+
     /// <summary>Folds a whole path, already in order.</summary>
     public static Tally Of(IEnumerable<Step> path, Threshold threshold) =>
         path.Aggregate(Empty, (tally, step) => tally.Add(step, threshold));

@@ -40,6 +40,10 @@ public sealed class Ledger(AcademyDb db, BookShelf shelf)
             return (Kept)kept;
         });
 
+    /// <summary>Whether this operation was kept before: a form that comes twice is answered as it was the first time.</summary>
+    public Task<bool> HasKeptAsync(SalonId salon, OperationId operation, CancellationToken stop) =>
+        db.Operations.AsNoTracking().AnyAsync(row => row.SalonId == salon.Value && row.Id == operation.Value, stop);
+
     /// <summary>Keeps many grants in their order, all or none: for setting up and for moving in from elsewhere.</summary>
     public Task KeepAllAsync(SalonId salon, IReadOnlyList<(Granted Granted, Hand Hand)> batch) =>
         InOneGoAsync(async () =>

@@ -1,3 +1,4 @@
+using Academy.Competence.Decisions;
 using Academy.Competence.Evidence;
 using Academy.Competence.Skills;
 using Academy.Competence.Statistics;
@@ -206,4 +207,15 @@ public class TallyTests
     [Fact]
     public void Grooms_done_alone_before_any_clearance_are_not_counted_as_such() =>
         Assert.Equal(0, Fold(GroomedAlone(Today), Inspected(Today, Verdict.Suitable)).SoloSinceClearance);
+
+    [Fact]
+    public void A_clearance_is_in_force_until_it_is_stopped_runs_out_or_recency_fails()
+    {
+        Assert.False(Fold(FullRow(Ago(1))).HoldsOn(Today, Standard));
+        Assert.True(Fold(Alone(Ago(1))).HoldsOn(Today, Standard));
+        Assert.False(Fold([.. Alone(Ago(2)), StoodDown(Ago(1))]).HoldsOn(Today, Standard));
+        Assert.True(Fold(Alone(Ago(2), new Limits(Until: Today))).HoldsOn(Today, Standard));
+        Assert.False(Fold(Alone(Ago(2), new Limits(Until: Ago(1)))).HoldsOn(Today, Standard));
+        Assert.False(Fold(Alone(Ago(121))).HoldsOn(Today, Standard));
+    }
 }

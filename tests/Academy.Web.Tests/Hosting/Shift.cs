@@ -158,6 +158,8 @@ public static class Shift
         string? against = null
     )
     {
+        // Two facts of one moment are ordered by their ids: a minute keeps them in the order of the story.
+        portal.Clock.Advance(TimeSpan.FromMinutes(1));
         var standing = await portal.StandingAsync(cast, person, skill);
         var asked = new ClearanceAsked(new DecisionId(portal.New()), standing, limits ?? Limits.None);
         await portal.KeepAsync(
@@ -179,6 +181,7 @@ public static class Shift
     /// <summary>Skin opened through: critical by the list every salon starts with.</summary>
     public static async Task<IncidentId> CutAsync(this PortalHost portal, Cast cast, Groom groom, Person by)
     {
+        portal.Clock.Advance(TimeSpan.FromMinutes(1));
         var draft = new IncidentDraft(
             new IncidentId(portal.New()),
             groom.By,

@@ -58,6 +58,9 @@ public static class Paths
     /// <summary>Where the owner decides on one person.</summary>
     public static string DecideOn(Guid person) => $"{Decide}/{person}";
 
+    /// <summary>Where the owner decides on one person and one skill, against the rules or not yet.</summary>
+    public static string DecideOn(Guid person, string skill) => $"{Decide}/{person}/{skill}";
+
     /// <summary>One sign-off with what was said against it; where it is disputed, answered, or let count though late.</summary>
     public static string Dispute(Guid signOff) => $"{Disputes}/{signOff}";
 
@@ -66,4 +69,10 @@ public static class Paths
 
     /// <summary>Upholding a complaint or a redo against a groom.</summary>
     public static string Complaint(Guid groom) => $"/grooms/{groom}/complaint";
+
+    /// <summary>Whom the owner or a deputy may stand down, and who is stood down.</summary>
+    public const string StandDowns = "/stand-downs";
+
+    /// <summary>Standing one person down, and lifting it.</summary>
+    public static string StandDown(Guid person) => $"{StandDowns}/{person}";
 }
