@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Academy.Competence;
+using Academy.Competence.Evidence;
 using Academy.Competence.Facts;
 using Academy.Competence.Quizzes;
 using Academy.Storage.Ledgers;
@@ -10,6 +11,9 @@ namespace Academy.Storage;
 
 /// <summary>A quiz under way and the answers given so far, each as it was given.</summary>
 public sealed record UnderWay(Sitting Sitting, Listed<Answer> Answers);
+
+/// <summary>An attempt in a person's list: which, and as much of it as knowledge asks for.</summary>
+public sealed record HandedIn(AttemptId Attempt, QuizTaken Taken);
 
 /// <summary>
 /// Quizzes under way, which are not facts yet and are forgotten once handed in, and attempts as they were handed in. Everything
@@ -76,6 +80,18 @@ public sealed class QuizBook(AcademyDb db)
     /// <summary>Forgets a quiz that was handed in or given up.</summary>
     public Task EndAsync(SalonId salon, AttemptId attempt) =>
         db.WriteAsync(() => db.Sittings.Where(row => row.SalonId == salon.Value && row.Id == attempt.Value).ExecuteDeleteAsync());
+
+    /// <summary>What a person handed in, oldest first.</summary>
+    public async Task<IReadOnlyList<HandedIn>> HandedInByAsync(SalonId salon, PersonId person, CancellationToken stop) =>
+        await db
+            .Attempts.AsNoTracking()
+            .Where(row => row.SalonId == salon.Value && row.Person == person.Value)
+            .OrderBy(row => row.HandedInAt)
+            .Select(row => new HandedIn(
+                new(row.Id),
+                new(new(row.Module), row.Edition, row.HandedInAt, row.HasPassed, row.IsRefresher)
+            ))
+            .ToListAsync(stop);
 
     /// <summary>An attempt as it was handed in; null where this salon has none of that id.</summary>
     public async Task<AttemptHandedIn?> HandedInAsync(SalonId salon, AttemptId attempt, CancellationToken stop)

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Academy.Competence.Quizzes;
 
 /// <summary>What somebody picked for one question.</summary>
@@ -6,7 +8,24 @@ namespace Academy.Competence.Quizzes;
 /// Places of the picked options, counted from 0, in the order in which the draw showed them, not in the order of the file:
 /// so nothing that the page sends tells which option is right.
 /// </param>
-public sealed record Answer(string QuestionId, Listed<int> Picked);
+public sealed record Answer(string QuestionId, Listed<int> Picked)
+{
+    /// <summary>As an attempt keeps it: the question's name, a colon, the places with commas between, such as <c>heat-01:0,2</c>.</summary>
+    public string Written => string.Create(CultureInfo.InvariantCulture, $"{QuestionId}:{string.Join(',', Picked)}");
+
+    /// <summary>The answer that an attempt keeps so.</summary>
+    public static Answer Read(string written)
+    {
+        var (question, places) = (written[..written.IndexOf(':')], written[(written.IndexOf(':') + 1)..]);
+        return new(
+            question,
+            places
+                .Split(',', StringSplitOptions.RemoveEmptyEntries)
+                .Select(place => int.Parse(place, CultureInfo.InvariantCulture))
+                .ToListed()
+        );
+    }
+}
 
 /// <summary>What came of an attempt.</summary>
 /// <param name="Right">How many questions were answered right.</param>

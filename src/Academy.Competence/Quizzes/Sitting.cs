@@ -65,7 +65,7 @@ public sealed record Sitting(
                 Seed,
                 StartedAt,
                 now,
-                answers.Select(answer => $"{answer.QuestionId}:{string.Join(',', answer.Picked)}").ToListed(),
+                answers.Select(answer => answer.Written).ToListed(),
                 result.Right,
                 result.Of,
                 result.MustKnowWrong,

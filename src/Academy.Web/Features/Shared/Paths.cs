@@ -28,6 +28,7 @@ public static class Paths
     public const string InToday = "/in-today";
     public const string Account = "/me/account";
     public const string House = "/house";
+    public const string ModuleFindings = "/study/findings";
 
     public static string Person(Guid person) => $"{People}/{person}";
 
@@ -75,4 +76,20 @@ public static class Paths
 
     /// <summary>Standing one person down, and lifting it.</summary>
     public static string StandDown(Guid person) => $"{StandDowns}/{person}";
+
+    /// <summary>One lesson.</summary>
+    public static string Module(string module) => $"{Study}/{module}";
+
+    /// <summary>A quiz under way, at one question or, without one, at the first that is open.</summary>
+    public static string Quiz(string module, Guid attempt, int? question = null) =>
+        question is null ? $"{Study}/{module}/quiz/{attempt}" : $"{Study}/{module}/quiz/{attempt}?q={question}";
+
+    /// <summary>Where a quiz under way is looked over and handed in.</summary>
+    public static string HandIn(string module, Guid attempt) => $"{Study}/{module}/quiz/{attempt}/hand-in";
+
+    /// <summary>Where a quiz ends whose module has changed under it.</summary>
+    public static string ChangedQuiz(string module, Guid attempt) => $"{Study}/{module}/quiz/{attempt}/changed";
+
+    /// <summary>What came of an attempt.</summary>
+    public static string Attempt(Guid attempt) => $"/attempts/{attempt}";
 }

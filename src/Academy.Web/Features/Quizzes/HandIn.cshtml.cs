@@ -1,0 +1,43 @@
+using Academy.Competence;
+using Academy.Storage;
+using Academy.Storage.Ledgers;
+using Academy.Web.Access;
+using Academy.Web.Features.Shared;
+using Academy.Web.Wording;
+using Microsoft.AspNetCore.Authorization;
+using Microsoft.AspNetCore.Mvc;
+
+namespace Academy.Web.Features.Quizzes;
+
+/// <summary>A quiz looked over before it is handed in. Handing in twice is one attempt.</summary>
+[Authorize(Policy = Policies.Junior)]
+public sealed class HandInModel(Who who, QuizTableQueries table, QuizBook quizzes, Ledger ledger, TimeProvider clock)
+    : AcademyPage
+{
+    public HandInView View { get; private set; } = null!;
+
+    public async Task<IActionResult> OnGetAsync(string module, Guid attempt, CancellationToken stop)
+    {
+        var found = await table.FindAsync(module, attempt, stop);
+        if (found is not AtTheTable.Goes(var quiz))
+            return Elsewhere(found);
+
+        View = HandInView.Of(quiz, Names.Of(who.Book, clock.GetUtcNow()));
+        return Page();
+    }
+
+    public async Task<IActionResult> OnPostAsync(string module, Guid attempt, CancellationToken stop)
+    {
+        var found = await table.FindAsync(module, attempt, stop);
+        if (found is not AtTheTable.Goes(var quiz))
+            return Elsewhere(found);
+        if (quiz.Sitting.HandIn(quiz.Lesson.Module, quiz.Answers, clock.GetUtcNow()) is not Granted granted)
+            return Elsewhere(new AtTheTable.Changed(quiz.Sitting));
+
+        await ledger.KeepAsync(who.Salon, granted, who.Hand, new OperationId(attempt));
+        await quizzes.EndAsync(who.Salon, quiz.Sitting.Id);
+        return LocalRedirect(Paths.Attempt(attempt));
+    }
+
+    private IActionResult Elsewhere(AtTheTable found) => found.Leads is { } path ? LocalRedirect(path) : NotFound();
+}

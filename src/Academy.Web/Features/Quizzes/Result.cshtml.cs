@@ -1,0 +1,46 @@
+using Academy.Competence;
+using Academy.Modules;
+using Academy.Storage;
+using Academy.Web.Access;
+using Academy.Web.Features.Shared;
+using Academy.Web.Library;
+using Academy.Web.Wording;
+using Microsoft.AspNetCore.Authorization;
+using Microsoft.AspNetCore.Mvc;
+
+namespace Academy.Web.Features.Quizzes;
+
+/// <summary>What came of an attempt, with every question as it was asked, in the edition that was seen.</summary>
+[Authorize(Policy = Policies.Junior)]
+public sealed class ResultModel(
+    Who who,
+    QuizBook quizzes,
+    Editions editions,
+    ModuleLibrary library,
+    Titles titles,
+    TimeProvider clock
+) : AcademyPage
+{
+    public ResultView View { get; private set; } = null!;
+
+    public async Task<IActionResult> OnGetAsync(Guid id, CancellationToken stop)
+    {
+        if (
+            await quizzes.HandedInAsync(who.Salon, new AttemptId(id), stop) is not { } attempt
+            || who.Book.Find(attempt.Person) is not { } person
+            || !who.Person.MaySee(person)
+        )
+            return NotFound();
+
+        var seen = await editions.FindAsync(attempt.Module, attempt.ContentHash, stop);
+        var all = await quizzes.HandedInByAsync(who.Salon, person.Id, stop);
+        View = ResultView.Of(
+            new AttemptSeen(attempt, seen, library.Find(attempt.Module.Value), [.. all]),
+            who.Person,
+            who.Book,
+            Names.Of(who.Book, clock.GetUtcNow(), titles.All),
+            Request.PathBase
+        );
+        return Page();
+    }
+}

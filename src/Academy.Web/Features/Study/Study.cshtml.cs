@@ -1,0 +1,34 @@
+using Academy.Modules;
+using Academy.Storage;
+using Academy.Web.Access;
+using Academy.Web.Features.Shared;
+using Academy.Web.Wording;
+using Microsoft.AspNetCore.Authorization;
+
+namespace Academy.Web.Features.Study;
+
+/// <summary>What to study next and why, what is due, and what is passed.</summary>
+[Authorize(Policy = Policies.Junior)]
+public sealed class StudyModel(
+    Who who,
+    RecordBook records,
+    QuizBook quizzes,
+    ModuleLibrary library,
+    Titles titles,
+    TimeProvider clock
+) : AcademyPage
+{
+    public StudyView View { get; private set; } = null!;
+
+    public async Task OnGetAsync(CancellationToken stop)
+    {
+        var now = clock.GetUtcNow();
+        var names = Names.Of(who.Book, now, titles.All);
+        var team = await records.TeamAsync(who.Salon, now, stop);
+        var taken = await records.TakenAsync(who.Salon, who.Person.Id, stop);
+        var underWay = await quizzes.UnderWayAsync(who.Salon, who.Person.Id, stop);
+
+        var plan = StudyPlan.Of(team.Of(who.Person.Id), who.Book, taken, library.Modules, names);
+        View = StudyView.Of(who.Person, plan, underWay, names);
+    }
+}

@@ -1,0 +1,63 @@
+using System.Diagnostics;
+using Academy.Competence.Evidence;
+using Academy.Competence.Facts;
+using Academy.Competence.Quizzes;
+
+namespace Academy.Web.Wording;
+
+// Modules and quizzes: how they stand, and what came of an attempt.
+public static partial class Say
+{
+    private const int NamesShown = 3;
+
+    /// <summary>How a module stands for a person, with its days: "Due in 9 days, by Friday 19 June".</summary>
+    public static string Of(ModuleFound found, SalonTime time) =>
+        found switch
+        {
+            { State: ModuleState.NotPassed } => "Not passed yet",
+            { State: ModuleState.NotInLibrary } => "Not among the salon's modules",
+            { State: ModuleState.EditionTooOld, PassedOn: { } passed } =>
+                $"Passed on {time.Date(passed)}, before its last safety change",
+            { State: ModuleState.RefresherFailed } => "Refresher twice not passed",
+            { State: ModuleState.NotRenewed, PassedOn: { } passed } => $"Passed on {time.Date(passed)}, not renewed this season",
+            { State: ModuleState.RefresherOverdue, DueOn: { } last } => $"Refresher overdue since {time.Date(last.AddDays(1))}",
+            { State: ModuleState.Current, DueOn: { } last } when Studying.NeedOf(found, time.Today) == StudyNeed.DueSoon => last
+            == time.Today
+                ? "Due today"
+                : $"Due {time.Ago(last)}, by {time.Day(last)}",
+            { State: ModuleState.Current, PassedOn: { } passed, DueOn: { } last } =>
+                $"Passed on {time.Date(passed)}, due again by {time.Date(last)}",
+            { State: ModuleState.Current, PassedOn: { } passed } => $"Passed on {time.Date(passed)}",
+            _ => throw new UnreachableException($"No words for {found}."),
+        };
+
+    /// <summary>What came of an attempt, as a heading: "18 of 20, but one must-know was wrong. Not passed yet."</summary>
+    public static string Result(AttemptHandedIn attempt)
+    {
+        var score = Counts.OutOf(attempt.Right, attempt.Of);
+        var wrong = attempt.MustKnowWrong.Count == 1 ? "one must-know was" : $"{attempt.MustKnowWrong.Count} must-knows were";
+        return (attempt.HasPassed, attempt.MustKnowWrong.IsEmpty, KindOf(attempt).IsPassMark(attempt.Right, attempt.Of)) switch
+        {
+            (true, _, _) => $"{score}. Passed.",
+            (_, true, _) => $"{score}. Not passed yet.",
+            (_, false, true) => $"{score}, but {wrong} wrong. Not passed yet.",
+            _ => $"{score}, and {wrong} wrong. Not passed yet.",
+        };
+    }
+
+    /// <summary>What would have passed: "16 of 20 pass, with every must-know right."</summary>
+    public static string PassMark(AttemptHandedIn attempt) =>
+        $"{Enumerable.Range(0, attempt.Of + 1).First(right => KindOf(attempt).IsPassMark(right, attempt.Of))} of {attempt.Of} pass, with every must-know right.";
+
+    /// <summary>"One answer is right." or that there are several.</summary>
+    public static string HowMany(Question question) =>
+        question.SeveralRight ? "Several answers are right. Pick all of them." : "One answer is right.";
+
+    /// <summary>A few names of many: "wool, wire, silky and 6 more".</summary>
+    public static string Some(IReadOnlyList<string> names) =>
+        names.Count <= NamesShown + 1
+            ? Counts.And(names)
+            : $"{string.Join(", ", names.Take(NamesShown))} and {names.Count - NamesShown} more";
+
+    private static QuizKind KindOf(AttemptHandedIn attempt) => attempt.IsRefresher ? QuizKind.Refresher : QuizKind.Whole;
+}
