@@ -14,6 +14,7 @@ public sealed class DemoPortal : IAsyncLifetime
 {
     private readonly PortalHost _portal = new PortalHost()
         .With("Demo", "true")
+        .With("Site:FillDemo", "true")
         .With("Modules:Folder", Path.Combine(Root(), "modules"));
     private IPlaywright? _playwright;
     private IBrowser? _browser;

@@ -57,6 +57,7 @@ public sealed class Portal : WebApplicationFactory<Program>
     {
         builder.UseEnvironment("Production");
         builder.UseSetting("Demo", "true");
+        builder.UseSetting("Site:FillDemo", "false");
         builder.UseSetting("Data:Folder", _folder);
         builder.UseSetting("Modules:Folder", Directory.CreateDirectory(Path.Combine(_folder, "modules")).FullName);
         foreach (var (setting, value) in _settings)

@@ -173,6 +173,7 @@ public sealed class PortalHost : WebApplicationFactory<Program>
         builder.UseEnvironment("Production");
         builder.UseSetting("Data:Folder", Folder);
         // No modules, unless a test names some: reading the real ones would take longer than most tests.
+        builder.UseSetting("Site:FillDemo", "false");
         builder.UseSetting("Modules:Folder", _folder.CreateSubdirectory("modules").FullName);
         foreach (var (setting, value) in _settings)
             builder.UseSetting(setting, value);
