@@ -76,19 +76,35 @@ public sealed class RecordBook(AcademyDb db, BookShelf shelf)
     {
         var book = await SalonAsync(salon, stop);
         var thresholds = ThresholdsOn(book, now);
-        var rows = await db.Tallies.AsNoTracking().Where(row => row.SalonId == salon.Value).ToListAsync(stop);
-        var tallies = new Dictionary<(PersonId, SkillCode), Tally>();
-        foreach (var row in rows)
-        {
-            var key = (new PersonId(row.Person), new SkillCode(row.Skill));
-            var threshold = thresholds.GetValueOrDefault(key.Item2) ?? book.ThresholdOn(key.Item2, SalonDay.Of(now, book.Zone));
-            tallies[key] =
-                row.ThresholdVersion == threshold.Version && row.LastAt <= now
-                    ? Steps.Read(row.Tally)
-                    : await RefoldAsync(salon, key, threshold, now, stop);
-        }
+        var tallies = await TalliesAsync(salon, book, thresholds, now, stop);
         var taken = await Taken(salon, now).ToListAsync(stop);
         return TeamOf(book, thresholds, tallies, taken, now);
+    }
+
+    /// <summary>Everybody's standings at this moment as they are, and as they would be if one skill had this threshold.</summary>
+    public async Task<(Team Now, Team Then)> TeamUnderAsync(
+        SalonId salon,
+        Threshold threshold,
+        DateTimeOffset now,
+        CancellationToken stop
+    )
+    {
+        var book = await SalonAsync(salon, stop);
+        var thresholds = ThresholdsOn(book, now);
+        var tallies = await TalliesAsync(salon, book, thresholds, now, stop);
+        var taken = await Taken(salon, now).ToListAsync(stop);
+
+        var paths = tallies.Keys.Where(path => path.Item2 == threshold.Skill).Select(path => new PathOf(path.Item1, path.Item2));
+        var steps = await PathsAsync(salon, [.. paths], now, stop);
+        var others = tallies.ToDictionary(
+            one => one.Key,
+            one =>
+                one.Key.Item2 == threshold.Skill
+                    ? Tally.Of(Tally.InOrder(steps[new PathOf(one.Key.Item1, one.Key.Item2)]), threshold)
+                    : one.Value
+        );
+        var then = new Dictionary<SkillCode, Threshold>(thresholds) { [threshold.Skill] = threshold };
+        return (TeamOf(book, thresholds, tallies, taken, now), TeamOf(book, then, others, taken, now));
     }
 
     /// <summary>Everybody's standings at a past moment, from what was known then.</summary>
@@ -209,6 +225,10 @@ public sealed class RecordBook(AcademyDb db, BookShelf shelf)
     public Task<IReadOnlyList<Recorded>> FactsAboutAsync(SalonId salon, Guid subject, CancellationToken stop) =>
         db.Ledger.Where(row => row.SalonId == salon.Value && row.Subject == subject).ReadAsync(db, stop);
 
+    /// <summary>The version that a form about the salon's book (its skills, thresholds, house rules) is shown at, with the salon as its record.</summary>
+    public Task<long> BookVersionAsync(SalonId salon, CancellationToken stop) =>
+        db.Salons.AsNoTracking().Where(row => row.Id == salon.Value).Select(row => row.BookVersion).SingleAsync(stop);
+
     /// <summary>How often a record was told; 0 if never.</summary>
     public Task<long> VersionOfAsync(SalonId salon, Guid record, CancellationToken stop) =>
         db
@@ -300,6 +320,28 @@ public sealed class RecordBook(AcademyDb db, BookShelf shelf)
 
     private IQueryable<Rows.LedgerRow> OfTheBook(SalonId salon) =>
         db.Ledger.Where(row => row.SalonId == salon.Value && BookKinds.Contains(row.Kind));
+
+    private async Task<Dictionary<(PersonId, SkillCode), Tally>> TalliesAsync(
+        SalonId salon,
+        SalonBook book,
+        Dictionary<SkillCode, Threshold> thresholds,
+        DateTimeOffset now,
+        CancellationToken stop
+    )
+    {
+        var rows = await db.Tallies.AsNoTracking().Where(row => row.SalonId == salon.Value).ToListAsync(stop);
+        var tallies = new Dictionary<(PersonId, SkillCode), Tally>();
+        foreach (var row in rows)
+        {
+            var key = (new PersonId(row.Person), new SkillCode(row.Skill));
+            var threshold = thresholds.GetValueOrDefault(key.Item2) ?? book.ThresholdOn(key.Item2, SalonDay.Of(now, book.Zone));
+            tallies[key] =
+                row.ThresholdVersion == threshold.Version && row.LastAt <= now
+                    ? Steps.Read(row.Tally)
+                    : await RefoldAsync(salon, key, threshold, now, stop);
+        }
+        return tallies;
+    }
 
     private async Task<Tally> RefoldAsync(
         SalonId salon,

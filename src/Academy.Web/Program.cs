@@ -3,6 +3,7 @@ using Academy.Web.Commands;
 using Academy.Web.Demo;
 using Academy.Web.Features.Boards;
 using Academy.Web.Features.Decisions;
+using Academy.Web.Features.Ledgers;
 using Academy.Web.Features.OwnSkills;
 using Academy.Web.Library;
 using Academy.Web.Shell;
@@ -20,7 +21,7 @@ builder.Services.AddSingleton(TimeProvider.System);
 builder.AddAcademyShell();
 builder.AddAcademyAccess();
 builder.AddAcademyModules();
-builder.Services.AddBoards().AddOwnSkills().AddDecisions();
+builder.Services.AddBoards().AddOwnSkills().AddDecisions().AddLedgerPage();
 if (builder.AddAcademyStorage() is { } reason)
 {
     await Console.Error.WriteLineAsync(reason.Sentence);

@@ -1,46 +1,55 @@
-using System.Diagnostics;
 using Academy.Competence.Facts;
+using Academy.Storage.Ledgers;
 
 namespace Academy.Web.Wording;
 
 // What was kept, as the ledger and a person's history tell it.
 public static partial class Say
 {
+    private static readonly Dictionary<Type, string> FactKinds = new()
+    {
+        [typeof(SalonOpened)] = "salon opened",
+        [typeof(SalonDescribed)] = "salon and vet described",
+        [typeof(HouseRulesSet)] = "house rules set",
+        [typeof(PersonDescribed)] = "person described",
+        [typeof(PersonLeft)] = "person left",
+        [typeof(PersonCameBack)] = "person came back",
+        [typeof(PresenceTicked)] = "who is in",
+        [typeof(ExperienceDeclared)] = "experience declared",
+        [typeof(WorkElsewhere)] = "work elsewhere",
+        [typeof(DogDescribed)] = "dog described",
+        [typeof(SkillDescribed)] = "skill described",
+        [typeof(ThresholdSet)] = "threshold set",
+        [typeof(GroomStarted)] = "groom started",
+        [typeof(GroomAbandoned)] = "groom taken back",
+        [typeof(GroomLogged)] = "groom logged",
+        [typeof(SignedOff)] = "sign-off",
+        [typeof(LateSignOffAdmitted)] = "late sign-off counted",
+        [typeof(SignOffDisputed)] = "sign-off disputed",
+        [typeof(DisputeAnswered)] = "dispute answered",
+        [typeof(IncidentReported)] = "incident reported",
+        [typeof(IncidentReviewed)] = "incident reviewed",
+        [typeof(ComplaintUpheld)] = "complaint upheld",
+        [typeof(ClearanceGiven)] = "clearance given",
+        [typeof(ClearanceRefused)] = "clearance refused",
+        [typeof(StoodDown)] = "stood down",
+        [typeof(StandDownLifted)] = "stand-down lifted",
+        [typeof(RoomRead)] = "room reading",
+        [typeof(AttemptHandedIn)] = "quiz handed in",
+        [typeof(ModuleEditionSeen)] = "module edition seen",
+    };
+
+    private static readonly Dictionary<string, string> FactKindsByCode = FactForms.Known.ToDictionary(
+        form => form.Code,
+        form => FactKinds[form.Type],
+        StringComparer.Ordinal
+    );
+
     /// <summary>What kind of thing was kept.</summary>
-    public static string Kind(Fact fact) =>
-        fact switch
-        {
-            SalonOpened => "salon opened",
-            SalonDescribed => "salon and vet described",
-            HouseRulesSet => "house rules set",
-            PersonDescribed => "person described",
-            PersonLeft => "person left",
-            PersonCameBack => "person came back",
-            PresenceTicked => "who is in",
-            ExperienceDeclared => "experience declared",
-            WorkElsewhere => "work elsewhere",
-            DogDescribed => "dog described",
-            SkillDescribed => "skill described",
-            ThresholdSet => "threshold set",
-            GroomStarted => "groom started",
-            GroomAbandoned => "groom taken back",
-            GroomLogged => "groom logged",
-            SignedOff => "sign-off",
-            LateSignOffAdmitted => "late sign-off counted",
-            SignOffDisputed => "sign-off disputed",
-            DisputeAnswered => "dispute answered",
-            IncidentReported => "incident reported",
-            IncidentReviewed => "incident reviewed",
-            ComplaintUpheld => "complaint upheld",
-            ClearanceGiven => "clearance given",
-            ClearanceRefused => "clearance refused",
-            StoodDown => "stood down",
-            StandDownLifted => "stand-down lifted",
-            RoomRead => "room reading",
-            AttemptHandedIn => "quiz handed in",
-            ModuleEditionSeen => "module edition seen",
-            _ => throw new UnreachableException($"No words for {fact.GetType().Name}."),
-        };
+    public static string Kind(Fact fact) => FactKinds[fact.GetType()];
+
+    /// <summary>The same of a code as the ledger writes it; a code of a later version reads as itself.</summary>
+    public static string Kind(string code) => FactKindsByCode.GetValueOrDefault(code, code);
 
     /// <summary>A decision about one person and one skill as a sentence; null for facts that are none.</summary>
     public static string? Decision(Fact fact, Names names) =>

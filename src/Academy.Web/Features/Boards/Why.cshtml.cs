@@ -56,7 +56,8 @@ public sealed class WhyModel(Who who, RecordBook records, WhyQueries queries, Ti
             subject,
             of,
             standing,
-            who.Book.Thresholds.First(set => set.Skill == of.Code && set.Version == standing.ThresholdVersion),
+            who.Book.Thresholds.FirstOrDefault(set => set.Skill == of.Code && set.Version == standing.ThresholdVersion)
+                ?? who.Book.ThresholdOn(of.Code, who.Today),
             [.. facts.Where(told => told.RecordedAt <= moment.At)],
             await queries.GroomsAsync(asked, ListPlace.Read(After), stop),
             await queries.StopsAsync(asked, stop),

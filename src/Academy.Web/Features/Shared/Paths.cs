@@ -92,4 +92,14 @@ public static class Paths
 
     /// <summary>What came of an attempt.</summary>
     public static string Attempt(Guid attempt) => $"/attempts/{attempt}";
+
+    /// <summary>One skill's rules.</summary>
+    public static string Threshold(string skill) => $"{Thresholds}/{skill}";
+
+    /// <summary>The salon's skills and the modules each asks for.</summary>
+    public const string Skills = "/skills";
+
+    public const string NewSkill = "/skills/new";
+
+    public static string Skill(string skill) => $"{Skills}/{skill}";
 }

@@ -1,0 +1,10 @@
+using Academy.Storage.Ledgers;
+
+namespace Academy.Web.Features.Ledgers;
+
+/// <summary>What the page of the ledger is handed.</summary>
+public static class LedgerParts
+{
+    public static IServiceCollection AddLedgerPage(this IServiceCollection services) =>
+        services.AddScoped<LedgerQueries>().AddScoped<LedgerCheck>();
+}
