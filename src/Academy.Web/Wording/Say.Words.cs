@@ -333,6 +333,16 @@ public static partial class Say
             _ => throw Unknown(heat),
         };
 
+    public static string Word(StudyNeed need) =>
+        need switch
+        {
+            StudyNeed.Overdue => "overdue",
+            StudyNeed.DueSoon => "due soon",
+            StudyNeed.ToStudy => "to study",
+            StudyNeed.Passed => "passed, nothing due",
+            _ => throw Unknown(need),
+        };
+
     public static string Word(ModuleState state) =>
         state switch
         {
