@@ -45,14 +45,10 @@ public sealed record DecideView(
         return new DecideView(
             DecideWords.Heading(ready.Count, waiting),
             ready,
-            [
-                .. all.Where(IsSoonOver)
-                    .OrderBy(one => one.LastDay())
-                    .Select(one => StandingLine.Of(one, DecideWords.Soon(one, names), names)),
-            ],
-            [.. all.Where(IsStuck).Select(one => StandingLine.Of(one, DecideWords.Stuck(one), names))],
-            [.. all.Where(IsStopped).Select(one => StandingLine.Of(one, Say.Standing(one, names), names))],
-            [.. all.Where(IsException).Select(one => StandingLine.Of(one, Say.Standing(one, names), names))],
+            StandingLine.Of(all.Where(IsSoonOver).OrderBy(one => one.LastDay()), one => DecideWords.Soon(one, names), names),
+            StandingLine.Of(all.Where(IsStuck), DecideWords.Stuck, names),
+            StandingLine.Of(all.Where(IsStopped), one => Say.Standing(one, names), names),
+            StandingLine.Of(all.Where(IsException), one => Say.Standing(one, names), names),
             [.. waiting.Reviews.Select(review => DecideWords.Link(review, names))],
             [.. waiting.Disputes.Select(dispute => DecideWords.Link(dispute, names))],
             [.. waiting.NotAlone.Select(groom => DecideWords.Link(groom, names))]
@@ -61,8 +57,9 @@ public sealed record DecideView(
         bool IsSoonOver(Standing standing) => standing.DaysLeft(names.Time.Today) is not null;
     }
 
+    // Whoever is stood down waits for something else than a talk about her row.
     private static bool IsStuck(Standing standing) =>
-        standing.Findings.Any(finding => finding is PointsFound { IsTalkDue: true });
+        !IsStopped(standing) && standing.Findings.Any(finding => finding is PointsFound { IsTalkDue: true });
 
     private static bool IsStopped(Standing standing) => standing.Kind is StandingKind.StoodDown or StandingKind.CheckAgain;
 
@@ -96,18 +93,28 @@ public sealed record ReadySkill(string Name, string? Coat, string Record)
         );
 }
 
-/// <summary>Somebody, a skill, and what is to be said of it.</summary>
-public sealed record StandingLine(string Name, string Skill, string Standing, string Says, string Why, string Decide)
+/// <summary>Somebody, and skills of which the same is to be said.</summary>
+public sealed record StandingLine(string Name, string Standing, string Says, IReadOnlyList<SkillLink> Skills)
 {
-    internal static StandingLine Of(Standing standing, string says, Names names) =>
-        new(
-            names.Of(standing.Person),
-            names.Of(standing.Skill),
-            Say.Shape(standing.Kind),
-            says,
-            Paths.Why(standing.Person.Value, standing.Skill.Value),
-            Paths.DecideOn(standing.Person.Value)
-        );
+    /// <summary>One line for each person and each thing said: a module that is due for ten skills is said once.</summary>
+    internal static IReadOnlyList<StandingLine> Of(IEnumerable<Standing> standings, Func<Standing, string> says, Names names) =>
+        [
+            .. standings
+                .GroupBy(standing => (standing.Person, standing.Kind, Says: says(standing)))
+                .Select(same => new StandingLine(
+                    names.Of(same.Key.Person),
+                    Say.Shape(same.Key.Kind),
+                    same.Key.Says,
+                    [.. same.Select(standing => SkillLink.Of(standing, names))]
+                )),
+        ];
+}
+
+/// <summary>A skill, and why somebody stands where she stands in it.</summary>
+public sealed record SkillLink(string Name, string Href)
+{
+    internal static SkillLink Of(Standing standing, Names names) =>
+        new(names.Of(standing.Skill), Paths.Why(standing.Person.Value, standing.Skill.Value));
 }
 
 /// <summary>Something that waits on another page.</summary>

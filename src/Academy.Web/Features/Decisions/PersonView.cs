@@ -22,6 +22,9 @@ public sealed record PersonDecideView(
     string StandDown
 )
 {
+    /// <summary>How many of them are ready; they come first.</summary>
+    public int Ready => Skills.Count(skill => skill.IsReady);
+
     internal static PersonDecideView Of(Person person, Team team, Names names)
     {
         var all = team.Of(person.Id).ToList();
