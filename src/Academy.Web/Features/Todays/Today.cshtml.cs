@@ -2,6 +2,7 @@ using Academy.Competence;
 using Academy.Competence.People;
 using Academy.Competence.Salons;
 using Academy.Competence.Standings;
+using Academy.Modules;
 using Academy.Storage;
 using Academy.Web.Access;
 using Academy.Web.Features.Shared;
@@ -12,8 +13,14 @@ namespace Academy.Web.Features.Todays;
 
 /// <summary>The first page of the day: what is on the tables, what waits for whom, what is about to change.</summary>
 [Authorize(Policy = Policies.AnyoneHere)]
-public sealed class TodayModel(Who who, RecordBook records, TodayQueries today, PractiseNextQueries practise, TimeProvider clock)
-    : AcademyPage
+public sealed class TodayModel(
+    Who who,
+    RecordBook records,
+    TodayQueries today,
+    PractiseNextQueries practise,
+    ModuleLibrary library,
+    TimeProvider clock
+) : AcademyPage
 {
     private const int NewestSignOffs = 3;
 
@@ -21,6 +28,9 @@ public sealed class TodayModel(Who who, RecordBook records, TodayQueries today, 
 
     /// <summary>What seniors found last of a junior's own grooms.</summary>
     public IReadOnlyList<PractiseNext> Practise { get; private set; } = [];
+
+    /// <summary>What presses to be studied; null where nothing does.</summary>
+    public StudyNextView? Study { get; private set; }
 
     public async Task OnGetAsync(CancellationToken stop)
     {
@@ -32,8 +42,11 @@ public sealed class TodayModel(Who who, RecordBook records, TodayQueries today, 
         var grooms = await today.GroomsAsync(who.Salon, morning, only, stop);
 
         View = TodayView.Of(who.Person, who.Book, team, isIn, grooms, await WaitsAsync(team, stop), now);
+        var names = Names.Of(who.Book, now);
+        var taken = await records.TakenAsync(who.Salon, who.Person.Id, stop);
+        Study = StudyNextView.Of(StudyPlan.Of(team.Of(who.Person.Id), who.Book, taken, library.Modules, names));
         if (only is { } junior)
-            Practise = await practise.OfAsync(who.Salon, junior, NewestSignOffs, Names.Of(who.Book, now), stop);
+            Practise = await practise.OfAsync(who.Salon, junior, NewestSignOffs, names, stop);
     }
 
     private async Task<IReadOnlyList<WaitsLine>> WaitsAsync(Team team, CancellationToken stop)
