@@ -32,9 +32,12 @@ public sealed class AccessibilityTests(DemoPortal portal)
         var pages = new TheoryData<string, string>();
         foreach (var path in (string[])["/sign-in", "/heat", "/nothing-here"])
             pages.Add("", path);
-        foreach (var path in (string[])["/", "/me", "/dog-check", "/readings/new"])
+        foreach (
+            var path in (string[])
+                ["/", "/me", "/dog-check", "/readings/new", "/log", "/study", "/study/heat-stroke", "/me/account"]
+        )
             pages.Add("Tamsin", path);
-        foreach (var path in (string[])["/", "/board", "/in-today"])
+        foreach (var path in (string[])["/", "/board", "/in-today", "/sign-offs", "/dogs/new"])
             pages.Add("Bettina", path);
         foreach (
             var path in (string[])
@@ -43,6 +46,14 @@ public sealed class AccessibilityTests(DemoPortal portal)
                     "/board",
                     "/people",
                     "/people/new",
+                    "/decide",
+                    "/thresholds",
+                    "/thresholds/wool",
+                    "/skills",
+                    "/house",
+                    "/reviews",
+                    "/disputes",
+                    "/study/findings",
                     "/dog-check?Form.Dog=00000d06-0000-7000-8000-00000000000a&Form.IsAsked=true&Form.Techniques=bath",
                 ]
         )

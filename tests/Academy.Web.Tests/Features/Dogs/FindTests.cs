@@ -135,7 +135,7 @@ public sealed class FindTests
         page.Visitor.GetAsync(page.Page.QuerySelector("a[href*=after]")!.GetAttribute("href")!);
 
     private static List<string> Names(Answer page) =>
-        [.. page.Page.QuerySelectorAll("main .rows h3").Select(name => name.TextContent)];
+        [.. page.Page.QuerySelectorAll("main .rows h2").Select(name => name.TextContent)];
 
     private static Task<int> MeetManyAsync(PortalHost portal, Cast cast, int dogs) =>
         portal.DoAsync<Ledger, int>(async ledger =>
