@@ -7,9 +7,11 @@ namespace Academy.Modules.Tests;
 
 public class TaughtNumbersTests
 {
+    private static readonly string Data = Path.Combine(AppContext.BaseDirectory, "data", "trade");
+
     private static readonly ModuleLibrary Library = ModuleLibrary.Load(Repository.Folder("modules"));
 
-    // data/trade/numbers.csv, each row with its source.
+    // data/trade/numbers*.csv, each row with its source.
     [Theory]
     [MemberData(nameof(Numbers))]
     public void A_lesson_teaches_the_published_number(
@@ -27,16 +29,22 @@ public class TaughtNumbersTests
 
     public static TheoryData<string, string, double, double, double, string> Numbers() =>
         [
-            .. Rows(
-                    new
-                    {
-                        module = "",
-                        shown = "",
-                        value = 0d,
-                        published = 0d,
-                        tolerance = 0d,
-                        source = "",
-                    }
+            .. Directory
+                .EnumerateFiles(Data, "numbers*.csv")
+                .Order(StringComparer.Ordinal)
+                .SelectMany(file =>
+                    Rows(
+                        new
+                        {
+                            module = "",
+                            shown = "",
+                            value = 0d,
+                            published = 0d,
+                            tolerance = 0d,
+                            source = "",
+                        },
+                        Path.GetFileName(file)
+                    )
                 )
                 .Select(row => (row.module, row.shown, row.value, row.published, row.tolerance, row.source)),
         ];
@@ -134,9 +142,9 @@ public class TaughtNumbersTests
             .Select(part => double.Parse(part, CultureInfo.InvariantCulture))
             .Aggregate((above, below) => above / below);
 
-    private static T[] Rows<T>(T shape, string file = "numbers.csv")
+    private static T[] Rows<T>(T shape, string file)
     {
-        using StreamReader reader = new(Path.Combine(AppContext.BaseDirectory, "data", "trade", file));
+        using StreamReader reader = new(Path.Combine(Data, file));
         using CsvReader csv = new(reader, CultureInfo.InvariantCulture);
         return [.. csv.GetRecords(shape)];
     }
