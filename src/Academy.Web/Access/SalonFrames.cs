@@ -18,8 +18,5 @@ public sealed class SalonFrames(Who who, RecordBook records, Site site, TimeProv
         return new PageFrame(who.Person.Name, who.Seat, who.Book.Name, Say.Reading(newest, who.Book, now), Demo);
     }
 
-    private string? Demo =>
-        site.Demo
-            ? $"Demo: an invented salon, for this machine only. Where a signature asks for your password, write “{DemoDoor.Word}”."
-            : null;
+    private string? Demo => site.Demo ? $"Demo: an invented salon. Where you sign, write “{DemoDoor.Word}”." : null;
 }

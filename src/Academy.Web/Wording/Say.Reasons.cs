@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using Academy.Competence;
 using Academy.Competence.Evidence;
+using Academy.Competence.SignOffs;
 using Academy.Competence.Standings;
 using Academy.Competence.Thresholds;
 
@@ -122,6 +123,10 @@ public static partial class Say
 
     private const string HotWords =
         "water at fixed points, moving air, nothing closed. Panting that does not settle means stop, cool the dog and phone the vet.";
+
+    /// <summary>Criteria that wait for their mark, in one sentence.</summary>
+    public static string Unset(IReadOnlyCollection<CriterionNotSet> unset) =>
+        $"Choose met, not yet or not seen for {(unset.Count == Enum.GetValues<Criterion>().Length ? "all six" : Counts.And([.. unset.Select(one => Word(one.Criterion))]))}.";
 
     private static string OfGap(Gap gap, Names names) =>
         gap switch

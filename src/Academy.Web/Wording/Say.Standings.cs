@@ -38,7 +38,11 @@ public static partial class Say
     public static IReadOnlyList<string> Why(Standing standing, Names names) =>
         standing.Kind == StandingKind.Alone
             ? Reasons(standing.Why.Concat(standing.Findings.OfType<KnowledgeFound>().SelectMany(found => found.Lacking)), names)
-            : Reasons(standing.Why.Concat(standing.Gaps), names);
+            : Reasons(standing.Why.Concat(standing.Gaps.Where(gap => gap is not RowNotFull || !IsOnTheWayBack(standing))), names);
+
+    // The way back says the marks and what they are for.
+    private static bool IsOnTheWayBack(Standing standing) =>
+        standing.Why.Concat(standing.Gaps).Any(gap => gap is OnTheWayBack { Need: > 0 });
 
     /// <summary>What a clearance is limited to, each limit in a few words; none for no limit.</summary>
     public static IReadOnlyList<string> Limits(Limits limits, Names names)

@@ -27,7 +27,8 @@ public class SalonTimeTests
     public void A_moment_is_said_in_the_salons_zone(string at, string words) => Assert.Equal(words, s_time.At(Moment(at)));
 
     [Theory]
-    [InlineData("2026-07-24T16:10Z", "79 hours left, until 17:10 on Friday")]
+    [InlineData("2026-07-24T16:10Z", "3 days left, until 17:10 on Friday")]
+    [InlineData("2026-07-24T08:59Z", "71 hours left, until 9:59 on Friday")]
     [InlineData("2026-07-21T11:59Z", "2 hours left, until 12:59 today")] // a begun hour is not promised
     [InlineData("2026-07-21T10:00Z", "1 hour left, until 11:00 today")]
     [InlineData("2026-07-21T09:45Z", "45 minutes left, until 10:45 today")]

@@ -4,7 +4,8 @@ using Academy.Web.Wording;
 namespace Academy.Web.Features.Boards;
 
 /// <summary>What stands above the board: the moment it speaks of, and the ways to others.</summary>
-/// <param name="Heading">Who may groom, and when.</param>
+/// <param name="Asks">Who may groom, or might.</param>
+/// <param name="When">The moment, as the heading says it.</param>
 /// <param name="IsPast">Whether it tells a past moment.</param>
 /// <param name="At">The moment as the form takes it.</param>
 /// <param name="Everybody">The way to everybody's board at this moment.</param>
@@ -12,7 +13,8 @@ namespace Academy.Web.Features.Boards;
 /// <param name="OnlyInWords">Its words.</param>
 /// <param name="ShowsOnlyIn">Whether only those are shown.</param>
 public sealed record BoardHead(
-    string Heading,
+    string Asks,
+    string When,
     bool IsPast,
     string At,
     string Everybody,
@@ -23,7 +25,8 @@ public sealed record BoardHead(
 {
     public static BoardHead Now(SalonTime time, bool onlyIn, BoardView board) =>
         new(
-            $"Who may groom, {Words(time)}",
+            "Who may groom",
+            Words(time),
             IsPast: false,
             Moment.Write(time.Now, time.Zone),
             Paths.Board,
@@ -34,7 +37,8 @@ public sealed record BoardHead(
 
     public static BoardHead Past(SalonTime time, bool onlyIn, BoardView board) =>
         new(
-            $"Who might groom on {Words(time)}",
+            "Who might groom on",
+            Words(time),
             IsPast: true,
             Moment.Write(time.Now, time.Zone),
             Paths.Board + Moment.Ask(time.Now, time.Zone),

@@ -161,13 +161,17 @@ public sealed record DogCheckView(
         new(
             names.Of(one.Person),
             one.Place == Place.Beside ? Say.Capital(Say.Beside(one, names)) + "." : null,
-            one.Reasons.IsEmpty && one.Place == Place.Alone
-                ? [$"Alone in all {Counts.Of(asked.Count, "skill")} that the dog asks for."]
-                : Say.Reasons(one.Reasons, names),
+            (one.Reasons.IsEmpty, one.Place) switch
+            {
+                (true, Place.Alone) => [$"Alone in all {Counts.Of(asked.Count, "skill")} that the dog asks for."],
+                (true, Place.Not) => ["Nothing is missing here: what stands above comes first."],
+                _ => Say.Reasons(one.Reasons, names),
+            },
             one.Place switch
             {
                 Place.Alone => "holds",
                 Place.Beside => "not-yet",
+                Place.Not when one.Reasons.IsEmpty => "not-yet",
                 _ => "fails",
             },
             $"/people/{one.Person.Value}/skills"

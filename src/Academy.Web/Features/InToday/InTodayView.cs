@@ -23,6 +23,7 @@ public sealed record InTodayView(string Day, string Heading, IReadOnlyList<Prese
         {
             0 => "Nobody is ticked in yet",
             1 => $"{names[0]} is in",
+            > 3 and var many => $"{many} people are in",
             _ => $"{Counts.And(names)} are in",
         };
 

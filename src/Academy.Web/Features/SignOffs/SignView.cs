@@ -201,8 +201,16 @@ public sealed record SignView(
             Say.Reasons(preview.NotCounted, part.Names),
             [.. stops, .. isOpen ? [] : Say.Follows(foreseen.Where(one => incident is null || !one.WouldStop), part.Names)],
             [.. LateNote(part)],
-            Say.Reasons(missing, part.Names)
+            MissingOf(missing, part.Names)
         );
+    }
+
+    private static IReadOnlyList<string> MissingOf(IEnumerable<Reason> missing, Names names)
+    {
+        var unset = missing.OfType<CriterionNotSet>().ToList();
+        return unset.Count < 2
+            ? Say.Reasons(missing, names)
+            : [.. Say.Reasons(missing.Where(reason => reason is not CriterionNotSet), names), Say.Unset(unset)];
     }
 
     // While it is not complete the rows are shown as they stand.

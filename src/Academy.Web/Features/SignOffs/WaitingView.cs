@@ -91,7 +91,7 @@ public sealed record WaitingView(string Heading, WaitingRow? Next, IReadOnlyList
         (found.Named.Lines.Count, found.Others.Lines.Count + found.Alone.Lines.Count + found.Late.Lines.Count) switch
         {
             (0, 0) => "Nothing waits for your sign-off",
-            (0, _) => "Nothing that names you waits",
+            (0, _) => "No groom waits for you by name",
             (1, _) => "1 groom waits for your sign-off",
             var (count, _) when found.Named.HasMore => $"More than {count} grooms wait for your sign-off",
             var (count, _) => $"{count} grooms wait for your sign-off",

@@ -80,14 +80,20 @@ public sealed record TodayView(
         return new(
             names.Time.Clock(groom.StartedAt),
             isOwn ? groom.Dog : $"{who} with {groom.Dog}",
-            groom.IsStarted
-                ? $"On the table, {watched}."
-                : $"Done {names.Time.Clock(groom.EndedAt ?? groom.StartedAt)}, {watched}.",
+            CoatOf(groom, names)
+                + (
+                    groom.IsStarted
+                        ? $"On the table, {watched}."
+                        : $"Done {names.Time.Clock(groom.EndedAt ?? groom.StartedAt)}, {watched}."
+                ),
             groom.Coat.Length == 0 ? null : groom.Coat,
             groom.IsStarted && isOwn ? Paths.Log(groom.Id) : Paths.Groom(groom.Id),
             groom.IsStarted && isOwn ? "Finish the log" : null
         );
     }
+
+    private static string CoatOf(TodayGroom groom, Names names) =>
+        groom.Coat.Length == 0 ? "" : $"{Say.Capital(names.Of(new SkillCode(groom.Coat)))}. ";
 
     private static IEnumerable<MindLine> Minds(Person person, Team team, Names names) =>
         team.Of(person.Id)
@@ -110,8 +116,8 @@ public sealed record TodayView(
             { Kind: StandingKind.Alone, IsWatched: true } => "A senior stands beside for the next grooms.",
             { Kind: StandingKind.Alone } =>
                 $"Lapses after {names.Time.Date(EndsSoon(standing, names.Time.Today)!.Value)} if nothing more is groomed.",
-            { Kind: StandingKind.StoodDown } => "Stopped. Only with a senior, and only once the review is closed.",
-            _ => "With a senior until the row is walked back.",
+            { Kind: StandingKind.StoodDown } => "With a senior beside, until the stop is lifted.",
+            _ => "With a senior beside, until the row is full again.",
         };
 
     private static DateOnly? EndsSoon(Standing standing, DateOnly today) =>
@@ -146,7 +152,7 @@ public static class Waits
     public static IReadOnlyList<WaitsLine> ForJunior(int unsigned) =>
         unsigned == 0
             ? []
-            : [new($"{Counts.Of(unsigned, "groom")} of yours {Verb(unsigned)} for a sign-off", "See them", Paths.MySkills)];
+            : [new($"{Counts.Of(unsigned, "groom")} of yours {Verb(unsigned)} for a sign-off", "Look", Paths.MySkills)];
 
     public static IReadOnlyList<WaitsLine> ForSenior(int named, int all) =>
         all == 0 ? []

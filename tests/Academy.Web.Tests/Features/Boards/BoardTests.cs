@@ -19,7 +19,7 @@ public sealed class BoardTests
         var board = await ines.GetAsync("/board");
 
         Assert.Equal(HttpStatusCode.OK, board.Status);
-        Assert.Equal("Who may groom, Wednesday 10 June 2026, 10:00", board.Heading);
+        Assert.Equal("Who may groom Wednesday 10 June 2026, 10:00", board.Heading);
         var tables = board.Page.QuerySelectorAll("table.board");
         Assert.Equal(
             ["Coats", "Techniques", "Hazards of the dog and the day"],

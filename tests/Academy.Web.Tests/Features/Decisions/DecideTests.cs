@@ -52,7 +52,7 @@ public sealed class DecideTests
         await portal.WithoutModulesAsync(cast, "wool");
         await portal.DeclareAsync(cast, cast.Senior, "wool");
         portal.Clock.Advance(TimeSpan.FromDays(104));
-        Assert.DoesNotContain("Soon not alone any more", await WordsAsync(), StringComparison.Ordinal);
+        Assert.DoesNotContain("About to lapse", await WordsAsync(), StringComparison.Ordinal);
         portal.Clock.Advance(TimeSpan.FromDays(1));
         Assert.Contains(
             "14 days left, until 7 October: too few grooms after that.",

@@ -46,8 +46,8 @@ public sealed class SignTests
         Assert.Equal("Pim with Dog 1", shown.Heading);
         Assert.Empty(shown.Page.QuerySelectorAll("form.signoff input[checked]"));
         Assert.Equal("Not complete yet", Will(shown));
-        Assert.Contains("168 hours left, until 10:00 on Wednesday 17 June.", shown.Words, StringComparison.Ordinal);
-        Assert.Contains("Skin safety: choose met, not yet or not seen.", shown.Words, StringComparison.Ordinal);
+        Assert.Contains("7 days left, until 10:00 on Wednesday 17 June.", shown.Words, StringComparison.Ordinal);
+        Assert.Contains("Choose met, not yet or not seen for all six.", shown.Words, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -121,7 +121,7 @@ public sealed class WaitingTests
 
         var waiting = await rosa.GetAsync("/sign-offs");
 
-        Assert.Equal("Nothing that names you waits", waiting.Heading);
+        Assert.Equal("No groom waits for you by name", waiting.Heading);
         Assert.Equal(["Pim with Forgotten"], Titles(waiting, "Late"));
         Assert.Contains("Closed at 10:00 yesterday", waiting.Words, StringComparison.Ordinal);
     }
