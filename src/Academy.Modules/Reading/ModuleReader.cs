@@ -9,7 +9,7 @@ namespace Academy.Modules.Reading;
 internal sealed class ModuleReader(string folder)
 {
     private const string FileName = "module.md";
-    private static readonly string[] PictureKinds = [".svg", ".png"];
+    internal static readonly string[] PictureKinds = [".svg", ".png"];
 
     private readonly string _name = Path.GetFileName(folder);
     private readonly Findings _findings = new($"{Path.GetFileName(folder)}/{FileName}");

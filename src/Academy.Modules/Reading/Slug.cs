@@ -24,6 +24,6 @@ internal static partial class Slug
         return slug.ToString().Trim('-');
     }
 
-    [GeneratedRegex("^[a-z0-9]+(-[a-z0-9]+)*$", RegexOptions.ExplicitCapture, Patience.Milliseconds)]
+    [GeneratedRegex(@"^[a-z0-9]+(-[a-z0-9]+)*\z", RegexOptions.ExplicitCapture, Patience.Milliseconds)]
     private static partial Regex Pattern();
 }
