@@ -100,6 +100,59 @@ public class TaughtNumbersTests
         );
     }
 
+    // The salon's own limits (common practice, no published source), as a table for a warm day.
+    [Fact]
+    public void The_lesson_of_a_warm_day_teaches_the_limits_that_the_rules_use()
+    {
+        HouseRules house = new();
+        var table = Page("water-and-rest").QuerySelectorAll("tbody td").Select(cell => cell.TextContent);
+
+        Assert.Equal(
+            [
+                "Hot day",
+                $"from {Degrees(house.HotFromTenthsC)} °C, or a heat index of {house.HotFromIndexF} °F",
+                $"from {Degrees(house.HotForAtRiskFromTenthsC)} °C",
+                "Stop, re-book",
+                $"from {Degrees(house.StopFromTenthsC)} °C",
+                $"from {Degrees(house.StopForAtRiskFromTenthsC)} °C",
+            ],
+            table
+        );
+        Assert.Contains(
+            $"never more than {house.ReadingGoodForHours} hours apart",
+            Words("water-and-rest"),
+            StringComparison.Ordinal
+        );
+    }
+
+    // The salon's own limits (common practice, no published source).
+    [Theory]
+    [InlineData("flat-faced-dogs")]
+    [InlineData("old-dogs-hearts-seizures")]
+    public void A_lesson_about_dogs_at_risk_teaches_their_lower_limits(string module)
+    {
+        HouseRules house = new();
+
+        Assert.Contains(
+            $"From {Degrees(house.HotForAtRiskFromTenthsC)} °C it is a hot day",
+            Words(module),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            $"rom {Degrees(house.StopForAtRiskFromTenthsC)} °C nobody grooms",
+            Words(module),
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void The_lesson_of_old_dogs_teaches_the_age_that_the_rules_use() =>
+        Assert.Contains(
+            $"elderly from {new HouseRules().ElderlyFromYears} years",
+            Words("old-dogs-hearts-seizures"),
+            StringComparison.Ordinal
+        );
+
     // Scientific Reports 2020;10:9128 and the 2016 guideline of the Veterinary Committee on Trauma: cool first, transport second.
     [Fact]
     public void The_heat_lesson_cools_before_it_drives()
