@@ -14,7 +14,7 @@ namespace Academy.Modules;
 /// <param name="SourcesHtml">The numbered sources alone, for a page that shows explanations.</param>
 /// <param name="Parts">The headings of the lesson, for a table of contents.</param>
 /// <param name="Explanations">For each question's id its explanation as safe HTML, for after handing in.</param>
-/// <param name="Pictures">The pictures that the lesson shows, by file name.</param>
+/// <param name="Pictures">The pictures that the lesson shows and its questions ask about, by file name.</param>
 /// <param name="Text">The module's file as it was read, quiz and all: for keeping, never for a page.</param>
 public sealed record Lesson(
     Module Module,

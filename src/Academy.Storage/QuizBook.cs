@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Text.Json;
 using Academy.Competence;
 using Academy.Competence.Evidence;
@@ -71,7 +72,7 @@ public sealed class QuizBook(AcademyDb db)
                 return false;
             row.Answers = Write([
                 .. AnswersOf(row).Where(before => before.QuestionId != answer.QuestionId),
-                .. answer.Picked.IsEmpty ? (Answer[])[] : [answer],
+                .. answer.Given.IsEmpty ? (Answer[])[] : [answer],
             ]);
             await db.SaveChangesAsync();
             return true;
@@ -154,10 +155,24 @@ public sealed class QuizBook(AcademyDb db)
     private static Listed<Answer> AnswersOf(SittingRow row) =>
         [
             .. JsonSerializer
-                .Deserialize<Dictionary<string, int[]>>(row.Answers)!
-                .Select(given => new Answer(given.Key, [.. given.Value])),
+                .Deserialize<Dictionary<string, JsonElement>>(row.Answers)!
+                .Select(given => new Answer(given.Key, GivenOf(given.Value))),
         ];
 
+    // Places are kept as a list of numbers, typed words as they are.
+    private static Given GivenOf(JsonElement kept) =>
+        kept.ValueKind == JsonValueKind.String
+            ? new Typed(kept.GetString()!)
+            : new Picked([.. kept.EnumerateArray().Select(place => place.GetInt32())]);
+
     private static string Write(IEnumerable<Answer> answers) =>
-        JsonSerializer.Serialize(answers.ToDictionary(given => given.QuestionId, given => given.Picked.ToArray()));
+        JsonSerializer.Serialize(answers.ToDictionary(given => given.QuestionId, given => Kept(given.Given)));
+
+    private static object Kept(Given given) =>
+        given switch
+        {
+            Picked picked => picked.Places.ToArray(),
+            Typed typed => typed.Text,
+            _ => throw new UnreachableException(),
+        };
 }

@@ -110,7 +110,7 @@ public class FindingsTests
     [InlineData(
         "- Wrong: Yes, in summer\n",
         "- Maybe\n",
-        "89: broken: An option begins with \"- Right: \" or \"- Wrong: \".",
+        "89: broken: An option begins with \"- Right: \" or \"- Wrong: \", a place on a picture with \"- Right at 120,80: \", a pair with \"- Pair: \".",
         false
     )]
     [InlineData("- Wrong: Yes, in summer\n", "- Wrong: no\n", "84: broken: Two options have the same words.")]
@@ -138,6 +138,145 @@ public class FindingsTests
     public void The_quiz_is_checked_question_by_question(string from, string to, string finding, bool alone = true) =>
         AssertFinding(from, to, finding, alone);
 
+    // Line 248 is the answer of towel-25, 254 the first step of towel-26, 263 the answer of towel-27.
+    [Theory]
+    [InlineData(
+        "Answer: false",
+        "Answer: no",
+        "248: broken: An answer is \"true\", \"false\", or a number and how far off still counts: \"Answer: 3.2 mm, within 0.2 mm\"."
+    )]
+    [InlineData(
+        "Answer: false",
+        "Answer: false\nAnswer: true",
+        "249: broken: There are two answers. Write one line \"Answer: \"."
+    )]
+    [InlineData(
+        "Answer: false",
+        "- Right: Yes\n- Wrong: No\n- Wrong: Maybe\nAnswer: false",
+        "245: broken: The question asks in several ways: options, an answer. Choose one."
+    )]
+    [InlineData(
+        "2. Press with the first towel\n3. Press with a dry towel\n4.",
+        "2.",
+        "251: broken: There are 2 steps; write 3 to 6."
+    )]
+    [InlineData(
+        "4. Switch on the dryer",
+        "4. Switch on the dryer\n5. Brush\n6. Praise\n7. Rest",
+        "251: broken: There are 7 steps; write 3 to 6."
+    )]
+    [InlineData(
+        "3. Press with a dry towel",
+        "4. Press with a dry towel",
+        "256: broken: This step is the number 3. Number the steps 1, 2, 3 in the right order."
+    )]
+    [InlineData("3. Press with a dry towel", "3. press with the first towel", "251: broken: Two steps have the same words.")]
+    [InlineData("3. Press with a dry towel", "3.", "251: broken: A step has no words.")]
+    [InlineData(
+        "60 °C, within 2 °C",
+        "60 °C",
+        "263: broken: An answer is \"true\", \"false\", or a number and how far off still counts: \"Answer: 3.2 mm, within 0.2 mm\"."
+    )]
+    [InlineData(
+        "60 °C, within 2 °C",
+        "60 miles, within 2",
+        "263: broken: \"60 miles\" cannot be read. Write a number and mm, cm, in, °C, °F, kg, g, lb, ml, l, s, min, h, days, % or nothing."
+    )]
+    [InlineData(
+        "60 °C, within 2 °C",
+        "60 °C, within -2 °C",
+        "263: broken: \"within -2 °C\" cannot be read. Write a number of 0 or more."
+    )]
+    [InlineData(
+        "60 °C, within 2 °C",
+        "60 °C, within 4 °F",
+        "263: broken: Write how far off still counts in the unit of the answer."
+    )]
+    [InlineData("- Pair: Wool = Three towels\n", "", "266: broken: There are 2 pairs; write 3 to 6.")]
+    [InlineData(
+        "- Pair: Wool = Three towels",
+        "- Pair: Wool",
+        "271: broken: A pair has an equals sign with spaces between its two sides, once: \"- Pair: No. 10 = 1.5 mm\"."
+    )]
+    [InlineData(
+        "- Pair: Wool = Three towels",
+        "- Pair: Wool = three = towels",
+        "271: broken: A pair has an equals sign with spaces between its two sides, once: \"- Pair: No. 10 = 1.5 mm\"."
+    )]
+    [InlineData("- Pair: Wool = Three towels", "- Pair: Wool =", "266: broken: A side of a pair has no words.")]
+    [InlineData("- Pair: Wool = Three", "- Pair: smooth = Three", "266: broken: Two pairs have the same left side.")]
+    [InlineData(
+        "- Spare: Ten towels",
+        "- Spare: two towels",
+        "266: broken: Two right-hand sides are the same. Each fits one left side only."
+    )]
+    [InlineData(
+        "- Spare: Ten towels",
+        "- Spare: Ten towels\n- Spare: Nine towels\n- Spare: Eight towels",
+        "274: broken: There are 3 lines \"- Spare: \"; 2 are the most."
+    )]
+    [InlineData(
+        "Picture: back.svg\n",
+        "",
+        "275: broken: A question on a picture has one line \"Picture: \" and the name of the file."
+    )]
+    [InlineData(
+        "Picture: back.svg",
+        "Picture: ../../etc/passwd",
+        "275: broken: No sound .svg or .png file \"../../etc/passwd\" lies beside module.md. Put it there, or correct the name after \"Picture: \".",
+        false
+    )]
+    [InlineData(
+        "- Wrong at 210,85: the right end of the back\n",
+        "",
+        "278: broken: There are 1 right and 1 wrong places; write one \"- Right at x,y: \" and two to five \"- Wrong at x,y: \"."
+    )]
+    [InlineData(
+        "- Wrong at 210,85",
+        "- Right at 210,85",
+        "278: broken: There are 2 right and 1 wrong places; write one \"- Right at x,y: \" and two to five \"- Wrong at x,y: \"."
+    )]
+    [InlineData(
+        "at 210,85",
+        "at the right",
+        "281: broken: The place \"the right\" is not two numbers of the picture's own units, such as 120,80."
+    )]
+    [InlineData("the right end of the back", "the left end of the back", "275: broken: Two places have the same words.")]
+    [InlineData(
+        "at 210,85",
+        "at 230,85",
+        "275: fault: The place 230,85 is outside the picture or too near to its edge. Keep 15 of its units away from each edge."
+    )]
+    [InlineData(
+        "at 210,85",
+        "at 50,85",
+        "275: fault: The places 30,85 and 50,85 are too near to each other for a fingertip. Keep 30 units between them."
+    )]
+    [InlineData(
+        "- Spare: Ten towels",
+        "- Spare: **Ten** towels",
+        "266: fault: Questions and options are plain words. Take out stars, backticks, links and source marks."
+    )]
+    public void Each_kind_of_question_is_checked(string from, string to, string finding, bool alone = true) =>
+        AssertFinding(from, to, finding, alone);
+
+    // The viewBox may begin anywhere: places are in its units.
+    [Fact]
+    public void A_place_counts_from_where_the_units_of_the_picture_begin()
+    {
+        using var folder = new TestFolder()
+            .WithSample()
+            .With("towels", "back.svg", TestFolder.SampleBack.Replace("0 0 240 120", "100 40 240 120", StringComparison.Ordinal));
+
+        Assert.Equal((100, 40), folder.Load().FindPicture("towels", "back.svg")!.Origin);
+        Assert.Equal(
+            [
+                "towels/module.md:275: fault: The place 30,85 is outside the picture or too near to its edge. Keep 15 of its units away from each edge.",
+            ],
+            folder.Load().Findings.Select(finding => finding.ToString())
+        );
+    }
+
     [Fact]
     public void A_question_of_25_words_is_not_too_long()
     {
@@ -157,7 +296,9 @@ public class FindingsTests
             .Replace("## towel-02\n", "## towel-02 must-know\n", StringComparison.Ordinal)
             .Replace("## towel-03\n", "## towel-03 must-know\n", StringComparison.Ordinal)
             .Replace("## towel-04\n", "## towel-04 must-know\n", StringComparison.Ordinal);
-        using var folder = new TestFolder().WithSample().With("towels", "module.md", short_);
+        using var folder = new TestFolder()
+            .With("towels", "module.md", short_)
+            .With("towels", "press.svg", TestFolder.SamplePicture);
 
         Assert.Equal(
             [
@@ -210,7 +351,7 @@ public class FindingsTests
     [InlineData(
         "![A hand presses a towel on a wet back, then lifts it. It does not rub.](press.svg)\n",
         "",
-        ": fault: The picture \"press.svg\" is not shown in the lesson. Show it or take it out of the folder."
+        ": fault: The picture \"press.svg\" is not shown in the lesson and no question asks about it. Show it or take it out of the folder."
     )]
     [InlineData(
         "Begin at the neck.",
@@ -236,6 +377,16 @@ public class FindingsTests
     [InlineData(
         "Begin at the neck.",
         "Begin at the neck.\n- Right: yes",
+        "35: broken: This line of a quiz stands in the lesson. Move it below the line \"# Quiz\"."
+    )]
+    [InlineData(
+        "Begin at the neck.",
+        "Begin at the neck.\n- Pair: neck = first",
+        "35: broken: This line of a quiz stands in the lesson. Move it below the line \"# Quiz\"."
+    )]
+    [InlineData(
+        "Begin at the neck.",
+        "Begin at the neck.\n- Right at 1,2: the neck",
         "35: broken: This line of a quiz stands in the lesson. Move it below the line \"# Quiz\"."
     )]
     [InlineData(

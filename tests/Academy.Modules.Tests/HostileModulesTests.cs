@@ -118,14 +118,47 @@ public class HostileModulesTests
         Assert.Empty(appended.Modules);
     }
 
+    // Every line of a quiz beside, behind and in place of every other one: the reader tells, and never gives up.
+    [Fact]
+    public void No_mixture_of_lines_in_a_quiz_makes_the_reader_give_up()
+    {
+        string[] lines =
+        [
+            "Answer: true",
+            "Answer: 99999999999999999999999999 mm, within 1 mm",
+            "Answer: 1/0 in, within 0",
+            "Answer: 1 mm, within 9/0",
+            "Answer:",
+            "1. One",
+            "99. Ninety-nine",
+            "999999999999999999999. Many",
+            "- Pair: = ",
+            "- Pair: a = b = c",
+            "- Spare:",
+            "Picture:",
+            "Picture: back.svg",
+            "- Right at : x",
+            "- Right at 99999999999999999999,1: x",
+            "- Wrong at 1e9,NaN: x",
+            "- Right at -5,-5:",
+            "- Right: x",
+            "Because: twice",
+            "## towel-27",
+        ];
+        foreach (var (one, other) in lines.SelectMany(_ => lines, (one, other) => (one, other)))
+        {
+            using var folder = new TestFolder().WithSample("Answer: 60 °C, within 2 °C", $"{one}\n{other}");
+            var library = folder.Load();
+
+            Assert.True(library.Modules.Count == 1 || library.Findings.Any(finding => finding.Severity == Severity.Broken));
+        }
+    }
+
     [Theory]
     [MemberData(nameof(Exhausting))]
     public void Nothing_that_an_author_writes_makes_the_reader_hang(string name, string text)
     {
-        using var folder = new TestFolder()
-            .With("towels", "module.md", text)
-            .With("towels", "press.svg", TestFolder.SamplePicture)
-            .WithSample(name: "sound");
+        using var folder = new TestFolder().With("towels", "module.md", text).WithSamplePictures().WithSample(name: "sound");
         var started = Stopwatch.GetTimestamp();
         var library = folder.Load();
 

@@ -1,5 +1,6 @@
 using System.Text;
 using Academy.Competence.Quizzes;
+using Academy.Competence.Quizzes.Amounts;
 
 namespace Academy.Modules.Tests;
 
@@ -27,7 +28,7 @@ public class ModuleLibraryTests
             (new(2026, 11, 25), new(2027, 11, 25), 180, false),
             (module.ReviewedOn, module.ReviewDueOn, module.RefresherDays, module.RenewedEachSpring)
         );
-        Assert.Equal(24, module.Questions.Count);
+        Assert.Equal(29, module.Questions.Count);
     }
 
     [Fact]
@@ -41,16 +42,97 @@ public class ModuleLibraryTests
             (question.Id, question.Aim, question.Text)
         );
         Assert.Equal(
-            [new("Less heat", true), new("Less noise", true), new("Less water to drink", false), new("Less coat", false)],
-            question.Options
+            new Choice([
+                new("Less heat", true),
+                new("Less noise", true),
+                new("Less water to drink", false),
+                new("Less coat", false),
+            ]),
+            question.Kind
         );
         Assert.Equal("A dryer brings heat and noise [common practice].", question.Explanation);
-        Assert.True(question.SeveralRight);
         Assert.False(question.IsMustKnow);
         Assert.Equal(
             ["towel-13", "towel-16", "towel-22"],
             folder.Load().Modules[0].Questions.Where(asked => asked.IsMustKnow).Select(asked => asked.Id)
         );
+    }
+
+    [Fact]
+    public void Every_kind_of_question_is_read()
+    {
+        using var folder = new TestFolder().WithSample();
+
+        Assert.Equal<QuestionKind>(
+            [
+                new TrueOrFalse(IsTrue: false),
+                new InOrder([
+                    new("Squeeze the legs by hand", 0),
+                    new("Press with the first towel", 1),
+                    new("Press with a dry towel", 2),
+                    new("Switch on the dryer", 3),
+                ]),
+                new Number(new(60, Unit.Find("°C")!), Within: 2),
+                new Matching(
+                    [new("Smooth", "One towel"), new("Double", "Two towels"), new("Wool", "Three towels")],
+                    ["One towel", "Two towels", "Three towels", "Ten towels"]
+                ),
+                new OnPicture(
+                    "back.svg",
+                    [
+                        new(120, 70, "the middle of the back", IsRight: true),
+                        new(30, 85, "the left end of the back", IsRight: false),
+                        new(210, 85, "the right end of the back", IsRight: false),
+                    ]
+                ),
+            ],
+            folder.Load().Modules[0].Questions.TakeLast(5).Select(question => question.Kind)
+        );
+    }
+
+    [Theory]
+    [InlineData("60 °C, within 2 °C", 60, "°C", 2)]
+    [InlineData("60°C, within 2", 60, "°C", 2)]
+    [InlineData("1/8 in, within 1/32 in", 0.125, "in", 0.03125)]
+    [InlineData("3.2 mm, within 0", 3.2, "mm", 0)]
+    [InlineData("0,32 cm, within 0,05 cm", 0.32, "cm", 0.05)]
+    [InlineData("-5 °C, within 1 °C", -5, "°C", 1)]
+    [InlineData("8, within 0", 8, "", 0)]
+    [InlineData("40 %, within 5 %", 40, "%", 5)]
+    public void A_number_is_read_with_its_unit_and_how_far_off_counts(string written, double value, string unit, double within)
+    {
+        using var folder = new TestFolder().WithSample("60 °C, within 2 °C", written);
+
+        Assert.Empty(folder.Load().Findings);
+        Assert.Equal(
+            new Number(new((decimal)value, Unit.Find(unit)!), (decimal)within),
+            folder.Load().Modules[0].Questions[26].Kind
+        );
+    }
+
+    [Fact]
+    public void A_picture_that_only_a_question_asks_about_is_served_and_is_part_of_the_edition()
+    {
+        using var folder = new TestFolder().WithSample();
+        using var other = new TestFolder()
+            .WithSample()
+            .With("towels", "back.svg", TestFolder.SampleBack.Replace("#333", "#444", StringComparison.Ordinal));
+
+        Assert.Empty(folder.Load().Findings);
+        Assert.NotNull(folder.Load().FindPicture("towels", "back.svg"));
+        Assert.NotEqual(other.Load().Modules[0].Hash, folder.Load().Modules[0].Hash);
+    }
+
+    [Fact]
+    public void A_sentence_of_a_reason_may_begin_with_a_number()
+    {
+        using var folder = new TestFolder().WithSample(
+            "Because: Rubbing makes knots [common practice].",
+            "Because: Rubbing makes knots, and of those we counted\n10. That is the truth [common practice]."
+        );
+
+        Assert.Empty(folder.Load().Findings);
+        Assert.Contains("10. That is the truth", folder.Load().Modules[0].Questions[6].Explanation, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -122,7 +204,7 @@ public class ModuleLibraryTests
     {
         using var folder = new TestFolder().WithSample();
 
-        Assert.Equal("a2ffef7a4ce449507419bad74bfe9a368ec8327a8fccc1c13f80caa721e7bf6c", folder.Load().Modules[0].Hash);
+        Assert.Equal("60e1aac0a200fef2d4e69e138e368e9ccf1b239228d3e0f1f13db2db2b747507", folder.Load().Modules[0].Hash);
     }
 
     [Fact]
@@ -130,6 +212,7 @@ public class ModuleLibraryTests
     {
         using var folder = new TestFolder()
             .With("towels", "module.md", "\uFEFF" + TestFolder.SampleText.ReplaceLineEndings("\r\n"))
+            .WithSamplePictures()
             .With("towels", "press.svg", TestFolder.SamplePicture.ReplaceLineEndings("\r\n"));
         using var plain = new TestFolder().WithSample();
 

@@ -13,14 +13,20 @@ internal sealed class TestFolder : IDisposable
 
     public static string SamplePicture => File.ReadAllText(Sample("press.svg"));
 
+    /// <summary>The picture that a question asks about.</summary>
+    public static string SampleBack => File.ReadAllText(Sample("back.svg"));
+
     /// <summary>The sound sample module, with one piece of its text replaced.</summary>
     public TestFolder WithSample(string from = "", string to = "", string name = "towels")
     {
         if (from.Length > 0)
             Assert.Contains(from, SampleText, StringComparison.Ordinal);
         return With(name, "module.md", from.Length > 0 ? SampleText.Replace(from, to, StringComparison.Ordinal) : SampleText)
-            .With(name, "press.svg", SamplePicture);
+            .WithSamplePictures(name);
     }
+
+    public TestFolder WithSamplePictures(string name = "towels") =>
+        With(name, "press.svg", SamplePicture).With(name, "back.svg", SampleBack);
 
     public TestFolder With(string module, string file, string text) => With(module, file, Encoding.UTF8.GetBytes(text));
 

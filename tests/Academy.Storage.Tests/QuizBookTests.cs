@@ -42,6 +42,33 @@ public sealed class QuizBookTests
     }
 
     [Fact]
+    public async Task An_amount_is_kept_as_it_was_typed()
+    {
+        using var salon = await TestSalon.OpenAsync();
+        var sitting = Sitting(salon);
+        Listed<Answer> given = [new("wet-1", [2]), new("wet-3", new Typed("3,2 \"mm\" = 1/8″"))];
+        await InBook(salon, book => book.BeginAsync(TestSalon.Salon, sitting));
+
+        foreach (var answer in given)
+            await InBook(salon, book => book.AnswerAsync(TestSalon.Salon, sitting.Id, answer));
+
+        Assert.Equal(given, (await FindAsync(salon, sitting.Id))!.Answers);
+    }
+
+    [Fact]
+    public async Task An_amount_that_is_wiped_out_is_taken_back()
+    {
+        using var salon = await TestSalon.OpenAsync();
+        var sitting = Sitting(salon);
+        await InBook(salon, book => book.BeginAsync(TestSalon.Salon, sitting));
+        await InBook(salon, book => book.AnswerAsync(TestSalon.Salon, sitting.Id, new("wet-3", new Typed("3 mm"))));
+
+        await InBook(salon, book => book.AnswerAsync(TestSalon.Salon, sitting.Id, new("wet-3", new Typed(" "))));
+
+        Assert.Empty((await FindAsync(salon, sitting.Id))!.Answers);
+    }
+
+    [Fact]
     public async Task Nobody_has_two_quizzes_of_one_edition_under_way()
     {
         using var salon = await TestSalon.OpenAsync();
@@ -162,7 +189,10 @@ public sealed class QuizBookTests
             ReviewedOn = new(2026, 1, 1),
             ReviewDueOn = new(2027, 1, 1),
             RefresherDays = 90,
-            Questions = [new("wet-1", "Wet?", "dry", IsMustKnow: true, [new("Dry it", true), new("Leave it", false)], "So.")],
+            Questions =
+            [
+                new("wet-1", "Wet?", "dry", IsMustKnow: true, new Choice([new("Dry it", true), new("Leave it", false)]), "So."),
+            ],
         };
 
     private static async Task<int> EndAsync(QuizBook book, AttemptId attempt)

@@ -192,7 +192,7 @@ public sealed record RoomRead(RoomReading Reading, string Room) : Fact
 /// <param name="Seed">The seed of the draw.</param>
 /// <param name="StartedAt">When it was drawn.</param>
 /// <param name="HandedInAt">When it was handed in.</param>
-/// <param name="Answers">Per question id the options chosen, as <c>id:0,2</c>, counted in the order of the draw.</param>
+/// <param name="Answers">Per question id what was given, as <see cref="Quizzes.Answer.Written"/> has it, in the order of the draw.</param>
 /// <param name="Right">Questions right.</param>
 /// <param name="Of">Questions drawn.</param>
 /// <param name="MustKnowWrong">Must-know questions that were wrong.</param>

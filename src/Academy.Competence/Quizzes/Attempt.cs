@@ -1,29 +1,27 @@
-using System.Globalization;
-
 namespace Academy.Competence.Quizzes;
 
-/// <summary>What somebody picked for one question.</summary>
+/// <summary>What somebody gave as the answer to one question.</summary>
 /// <param name="QuestionId">The question's stable short name.</param>
-/// <param name="Picked">
-/// Places of the picked options, counted from 0, in the order in which the draw showed them, not in the order of the file:
-/// so nothing that the page sends tells which option is right.
+/// <param name="Given">
+/// What was given, in the order in which the draw showed it, not in the order of the file: so nothing that the page sends tells
+/// what is right.
 /// </param>
-public sealed record Answer(string QuestionId, Listed<int> Picked)
+public sealed record Answer(string QuestionId, Given Given)
 {
-    /// <summary>As an attempt keeps it: the question's name, a colon, the places with commas between, such as <c>heat-01:0,2</c>.</summary>
-    public string Written => string.Create(CultureInfo.InvariantCulture, $"{QuestionId}:{string.Join(',', Picked)}");
+    /// <summary>An answer that picks places.</summary>
+    public Answer(string questionId, Listed<int> picked)
+        : this(questionId, new Picked(picked)) { }
+
+    /// <summary>
+    /// As an attempt keeps it: the question's name, a colon, what was given: <c>heat-01:0,2</c> or <c>blades-07:=1/8 in</c>.
+    /// </summary>
+    public string Written => $"{QuestionId}:{Given.Written}";
 
     /// <summary>The answer that an attempt keeps so.</summary>
     public static Answer Read(string written)
     {
-        var (question, places) = (written[..written.IndexOf(':')], written[(written.IndexOf(':') + 1)..]);
-        return new(
-            question,
-            places
-                .Split(',', StringSplitOptions.RemoveEmptyEntries)
-                .Select(place => int.Parse(place, CultureInfo.InvariantCulture))
-                .ToListed()
-        );
+        var colon = written.IndexOf(':', StringComparison.Ordinal);
+        return new(written[..colon], Given.Read(written[(colon + 1)..]));
     }
 }
 

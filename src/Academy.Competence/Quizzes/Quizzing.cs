@@ -11,7 +11,7 @@ public static class Quizzing
     /// <summary>Draws the quiz at the end of a module.</summary>
     public static Listed<Question> Draw(Module module, int seed) => Draw(module, seed, QuizKind.Whole);
 
-    /// <summary>Draws a quiz: which questions, in which order, each with its options in an order of its own.</summary>
+    /// <summary>Draws a quiz: which questions, in which order, each with its options, steps, pairs or spots in an order of its own.</summary>
     /// <remarks>
     /// One module, seed and kind always give the same quiz. Must-know questions are drawn up to the number of the kind and never
     /// more, so a module with few other questions gives a shorter quiz.
@@ -27,7 +27,7 @@ public static class Quizzing
         [
             .. chance
                 .Shuffle(mustKnow.Concat(others))
-                .Select(question => question with { Options = chance.Shuffle(question.Options) }),
+                .Select(question => question with { Kind = question.Kind.Shuffled(chance) }),
         ];
     }
 
@@ -43,11 +43,8 @@ public static class Quizzing
     public static Result Mark(Module module, int seed, QuizKind kind, IReadOnlyCollection<Answer> answers)
     {
         var asked = Draw(module, seed, kind);
-        var picked = answers.ToLookup(answer => answer.QuestionId, answer => answer.Picked);
-        Listed<Question> wrong =
-        [
-            .. asked.Where(question => !picked[question.Id].TakeLast(1).Any(places => question.IsAnsweredBy(places))),
-        ];
+        var given = answers.ToLookup(answer => answer.QuestionId, answer => answer.Given);
+        Listed<Question> wrong = [.. asked.Where(question => !given[question.Id].TakeLast(1).Any(question.IsAnsweredBy))];
         Listed<string> mustKnowWrong = [.. wrong.Where(question => question.IsMustKnow).Select(question => question.Id)];
         var right = asked.Count - wrong.Count;
 

@@ -21,9 +21,11 @@ internal sealed class LessonWriter(FrontMatter front, IReadOnlyDictionary<string
             return null;
         Part[] parts = [.. _tree.Parts];
         var explanations = questions.ToImmutableDictionary(entry => entry.Question.Id, Explanation, StringComparer.Ordinal);
-        CheckAllUsed();
+        var asked = SpotCheck.Of(questions, pictures, findings);
+        HashSet<string> seen = [.. _tree.Shown, .. asked];
+        CheckAllUsed(seen);
 
-        var shown = pictures.Where(picture => _tree.Shown.Contains(picture.Key)).ToImmutableDictionary(StringComparer.Ordinal);
+        var shown = pictures.Where(picture => seen.Contains(picture.Key)).ToImmutableDictionary(StringComparer.Ordinal);
         var sources = SafeHtml.Of(SourceList.Html(front.Module.Sources), findings);
         var module = front.Module with
         {
@@ -74,11 +76,14 @@ internal sealed class LessonWriter(FrontMatter front, IReadOnlyDictionary<string
         return SafeHtml.Of(LessonMarkdown.Html(words, findings), findings);
     }
 
-    private void CheckAllUsed()
+    private void CheckAllUsed(HashSet<string> seen)
     {
         foreach (var (source, line) in front.SourceLines.Where(source => !_tree.Cited.Contains(source.Key)))
             findings.Fault(line, $"Source {source} is never cited. Cite it with [{source}] or take it out.");
-        foreach (var picture in pictures.Keys.Where(picture => !_tree.Shown.Contains(picture)))
-            findings.Fault(0, $"The picture \"{picture}\" is not shown in the lesson. Show it or take it out of the folder.");
+        foreach (var picture in pictures.Keys.Where(picture => !seen.Contains(picture)))
+            findings.Fault(
+                0,
+                $"The picture \"{picture}\" is not shown in the lesson and no question asks about it. Show it or take it out of the folder."
+            );
     }
 }

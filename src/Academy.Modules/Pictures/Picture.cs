@@ -7,4 +7,8 @@ namespace Academy.Modules.Pictures;
 /// <param name="Width">Its width in its own units, for the page to keep room.</param>
 /// <param name="Height">Its height in the same units.</param>
 /// <remarks>Serve it with <c>Content-Security-Policy: default-src 'none'; style-src 'unsafe-inline'; sandbox</c> and <c>X-Content-Type-Options: nosniff</c>.</remarks>
-public sealed record Picture(string File, string ContentType, ReadOnlyMemory<byte> Bytes, int Width, int Height);
+public sealed record Picture(string File, string ContentType, ReadOnlyMemory<byte> Bytes, int Width, int Height)
+{
+    /// <summary>Where its units begin, left and top: 0 and 0 unless the viewBox of an SVG says otherwise.</summary>
+    public (decimal Left, decimal Top) Origin { get; init; }
+}

@@ -57,6 +57,6 @@ internal static class PictureReader
     {
         if (FileText.Of(bytes, findings) is not { } text || SvgCheck.Of(text, findings) is not { } size)
             return null;
-        return new(name, "image/svg+xml", Encoding.UTF8.GetBytes(text), size.Width, size.Height);
+        return new(name, "image/svg+xml", Encoding.UTF8.GetBytes(text), size.Width, size.Height) { Origin = size.Origin };
     }
 }

@@ -56,7 +56,7 @@ internal static partial class SvgCheck
     };
 
     /// <summary>The size of the drawing, or null where it may not be shown.</summary>
-    public static (int Width, int Height)? Of(string text, Findings findings)
+    public static (int Width, int Height, (decimal, decimal) Origin)? Of(string text, Findings findings)
     {
         try
         {
@@ -134,11 +134,11 @@ internal static partial class SvgCheck
         return !Address().IsMatch(OwnReference().Replace(tight, ""));
     }
 
-    private static (int, int)? Size(XElement svg, Findings findings)
+    private static (int, int, (decimal, decimal))? Size(XElement svg, Findings findings)
     {
         var sides = (svg.Attribute("viewBox")?.Value ?? "").Split([' ', ','], StringSplitOptions.RemoveEmptyEntries);
         if (sides.Length == 4 && Side(sides[2]) is { } width && Side(sides[3]) is { } height)
-            return (width, height);
+            return (width, height, (Corner(sides[0]), Corner(sides[1])));
         findings.Fault(1, "The picture has no size. Give its <svg> a viewBox such as \"0 0 720 360\".");
         return null;
     }
@@ -147,6 +147,9 @@ internal static partial class SvgCheck
         double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var side) && side is >= 1 and <= 100_000
             ? (int)Math.Ceiling(side)
             : null;
+
+    private static decimal Corner(string text) =>
+        decimal.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var corner) ? corner : 0;
 
     private static int Line(IXmlLineInfo node) => node.LineNumber;
 

@@ -58,7 +58,11 @@ internal sealed partial record ModuleText(string[] Lines, int FrontMatterEnd, in
         }
     }
 
-    [GeneratedRegex(@"^\W*(Right|Wrong|Because|Aim):", RegexOptions.ExplicitCapture, Patience.Milliseconds)]
+    [GeneratedRegex(
+        @"^\W*((Right|Wrong)( at [^:]*)?|Because|Aim|Pair|Spare|Answer):",
+        RegexOptions.ExplicitCapture,
+        Patience.Milliseconds
+    )]
     private static partial Regex QuizLine();
 
     // Control characters but the tab, and those that turn the direction of writing round.

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Text.RegularExpressions;
 using Academy.Competence.Quizzes;
 using Academy.Modules.Measures;
@@ -30,23 +31,9 @@ internal static partial class QuizCheck
                     line,
                     $"The aim \"{question.Aim}\" is not in the front matter. Write \"Aim: \" and one of its short names."
                 );
-            CheckOptions(question, line, findings);
             CheckWords(question, line, findings);
         }
         CheckNumbers(front, [.. questions.Select(entry => entry.Question)], quizLine, findings);
-    }
-
-    private static void CheckOptions(Question question, int line, Findings findings)
-    {
-        var right = question.Options.Count(option => option.IsRight);
-        if (right < 1)
-            findings.Broken(line, "No option is right. Write at least one \"- Right: \".");
-        if (question.Options.Count - right < 2)
-            findings.Broken(line, $"There are {question.Options.Count - right} wrong options; write at least 2.");
-        if (question.Options.Any(option => option.Text.Length == 0))
-            findings.Broken(line, "An option has no words.");
-        if (question.Options.DistinctBy(option => option.Text, StringComparer.OrdinalIgnoreCase).Count() < question.Options.Count)
-            findings.Broken(line, "Two options have the same words.");
     }
 
     private static void CheckWords(Question question, int line, Findings findings)
@@ -58,9 +45,23 @@ internal static partial class QuizCheck
             findings.Fault(line, $"The question has {words} words; {LongestQuestion} are the most. Shorten it.");
         if (question.Explanation.Length == 0)
             findings.Broken(line, "There is no reason. Write \"Because: \" and why the right answer is right.");
-        if (question.Options.Select(option => option.Text).Append(question.Text).Any(text => Markup().IsMatch(text)))
+        if (Shown(question).Any(text => Markup().IsMatch(text)))
             findings.Fault(line, "Questions and options are plain words. Take out stars, backticks, links and source marks.");
     }
+
+    private static IEnumerable<string> Shown(Question question) =>
+        [
+            question.Text,
+            .. question.Kind switch
+            {
+                Choice choice => choice.Options.Select(option => option.Text),
+                InOrder order => order.Steps.Select(step => step.Text),
+                Matching match => [.. match.Pairs.Select(pair => pair.Left), .. match.Sides],
+                OnPicture picture => picture.Spots.Select(spot => spot.Words),
+                TrueOrFalse or Number => [],
+                _ => throw new UnreachableException(),
+            },
+        ];
 
     private static void CheckNumbers(FrontMatter front, Question[] questions, int quizLine, Findings findings)
     {

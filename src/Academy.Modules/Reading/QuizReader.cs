@@ -15,7 +15,7 @@ internal sealed partial class QuizReader(Findings findings)
         QuizReader reader = new(findings);
         foreach (var (line, text) in lines)
             reader.Read(line, text.Trim());
-        return [.. reader._drafts.Select(draft => (draft.Question(), draft.Line))];
+        return [.. reader._drafts.Select(draft => (draft.Question(findings), draft.Line))];
     }
 
     private void Read(int line, string text)
@@ -46,41 +46,48 @@ internal sealed partial class QuizReader(Findings findings)
 
     private void Continue(Draft draft, int line, string text)
     {
-        var part = Part().Match(text);
-        if (part.Success)
-            draft.Start(part.Groups["name"].Value, part.Groups["words"].Value);
+        if (Part().Match(text) is { Success: true } part)
+            draft.Start(new(line, part.Groups["name"].Value, part.Groups["words"].Value, part.Groups["at"].Value));
+        else if (!draft.IsGivingReason && Step().Match(text) is { Success: true } step)
+            draft.Start(new(line, QuestionPart.Step, step.Groups["words"].Value, step.Groups["number"].Value));
         else if (text.StartsWith("- ", StringComparison.Ordinal))
-            findings.Broken(line, "An option begins with \"- Right: \" or \"- Wrong: \".");
+            findings.Broken(
+                line,
+                "An option begins with \"- Right: \" or \"- Wrong: \", a place on a picture with \"- Right at 120,80: \", a pair with \"- Pair: \"."
+            );
         else
             draft.Append(text);
     }
 
     private sealed class Draft(int line, string id, bool isMustKnow)
     {
-        private readonly List<(string Name, string Words)> _parts = [("Question", "")];
+        private readonly List<QuestionPart> _parts = [new(line, "Question", "")];
 
         public int Line => line;
 
-        public void Start(string name, string words) => _parts.Add((name, words));
+        // A sentence of the reason may begin with a number and a full stop.
+        public bool IsGivingReason => _parts[^1].Name == "Because";
+
+        public void Start(QuestionPart part) => _parts.Add(part);
 
         // Words after "Aim:" are the question; everywhere else a further line goes on with what the line before it began.
         public void Append(string words)
         {
             var at = _parts[^1].Name == "Aim" ? 0 : _parts.Count - 1;
-            _parts[at] = _parts[at] with { Words = $"{_parts[at].Words} {words}".Trim() };
+            _parts[at] = _parts[at].With(words);
         }
 
-        public Question Question() =>
+        public Question Question(Findings findings) =>
             new(
                 id,
                 Words("Question"),
                 Words("Aim"),
                 isMustKnow,
-                [
-                    .. _parts
-                        .Where(part => part.Name is "Right" or "Wrong")
-                        .Select(part => new Option(part.Words, part.Name == "Right")),
-                ],
+                new KindReader(
+                    line,
+                    [.. _parts.Where(part => part.Name is not ("Question" or "Aim" or "Because"))],
+                    findings
+                ).Read(),
                 Words("Because")
             );
 
@@ -92,9 +99,12 @@ internal sealed partial class QuizReader(Findings findings)
     private static partial Regex Heading();
 
     [GeneratedRegex(
-        @"^(-\s+(?<name>Right|Wrong)|(?<name>Aim|Because)):\s*(?<words>.*)$",
+        @"^(-\s+(?<name>Right|Wrong)(\s+at\s+(?<at>[^:]*))?|-\s+(?<name>Pair|Spare)|(?<name>Aim|Because|Answer|Picture)):\s*(?<words>.*)$",
         RegexOptions.ExplicitCapture,
         Patience.Milliseconds
     )]
     private static partial Regex Part();
+
+    [GeneratedRegex(@"^(?<number>[0-9]{1,2})\.(\s+(?<words>.*))?$", RegexOptions.ExplicitCapture, Patience.Milliseconds)]
+    private static partial Regex Step();
 }

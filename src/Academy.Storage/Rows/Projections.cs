@@ -203,7 +203,7 @@ public sealed class SittingRow
     public DateTimeOffset StartedAt { get; set; }
     public Guid? ReadOutBy { get; set; }
 
-    /// <summary>Answers so far as JSON: question id to picked places.</summary>
+    /// <summary>Answers so far as JSON: question id to picked places, or to what was typed.</summary>
     public string Answers { get; set; } = "{}";
 }
 

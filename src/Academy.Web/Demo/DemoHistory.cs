@@ -264,19 +264,19 @@ internal sealed class DemoHistory
         _floor.Tell(sitting.HandIn(module, answers, started.AddMinutes(14)), member.Id, started.AddMinutes(14));
     }
 
-    private Answer Answer(Question question, int knows)
-    {
-        var right = question
-            .Options.Select((option, place) => (option, place))
-            .Where(one => one.option.IsRight)
-            .Select(one => one.place);
-        var wrong = question
-            .Options.Select((option, place) => (option, place))
-            .Where(one => !one.option.IsRight)
-            .Select(one => one.place)
-            .Take(1);
-        return new Answer(question.Id, [.. _chance.Below(100) < knows ? right : wrong]);
-    }
+    private Answer Answer(Question question, int knows) =>
+        new(question.Id, _chance.Below(100) < knows ? question.Kind.Right : Mistaken(question.Kind));
+
+    // Another place than the right ones, an order or pairs back to front, ten times the number.
+    private static Given Mistaken(QuestionKind kind) =>
+        kind switch
+        {
+            Choice choice => new Picked([choice.Options.Index().First(option => !option.Item.IsRight).Index]),
+            TrueOrFalse truth => new Picked([truth.IsTrue ? TrueOrFalse.False : TrueOrFalse.True]),
+            OnPicture picture => new Picked([picture.Spots.Index().First(spot => !spot.Item.IsRight).Index]),
+            Number number => new Typed((number.Amount with { Value = number.Amount.Value * 10 + 10 }).ToString()),
+            _ => new Picked([.. ((Picked)kind.Right).Places.Reverse()]),
+        };
 
     private void Groom(DateOnly day, HashSet<PersonId> isIn)
     {

@@ -49,10 +49,6 @@ public static partial class Say
     public static string PassMark(AttemptHandedIn attempt) =>
         $"{Enumerable.Range(0, attempt.Of + 1).First(right => KindOf(attempt).IsPassMark(right, attempt.Of))} of {attempt.Of} pass, with every must-know right.";
 
-    /// <summary>"One answer is right." or that there are several.</summary>
-    public static string HowMany(Question question) =>
-        question.SeveralRight ? "Several answers are right. Pick all of them." : "One answer is right.";
-
     /// <summary>A few names of many: "wool, wire, silky and 6 more".</summary>
     public static string Some(IReadOnlyList<string> names) =>
         names.Count <= NamesShown + 1

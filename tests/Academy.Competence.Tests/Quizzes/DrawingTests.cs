@@ -47,10 +47,10 @@ public class DrawingTests
                     var quiz = Quizzing.Draw(module, seed);
                     return quiz.DistinctBy(question => question.Id).Count() == quiz.Count
                         && quiz.All(drawn =>
-                            module
-                                .Questions.Single(question => question.Id == drawn.Id)
-                                .Options.ToHashSet()
-                                .SetEquals(drawn.Options)
+                            TestModule
+                                .Options(module.Questions.Single(question => question.Id == drawn.Id))
+                                .ToHashSet()
+                                .SetEquals(TestModule.Options(drawn))
                         );
                 }
             );
@@ -82,6 +82,6 @@ public class DrawingTests
     private static string Shown(Module module, int seed) =>
         string.Join(
             '\n',
-            Quizzing.Draw(module, seed).Select(question => $"{question.Id}: {string.Join(", ", question.Options)}")
+            Quizzing.Draw(module, seed).Select(question => $"{question.Id}: {string.Join(", ", TestModule.Options(question))}")
         );
 }

@@ -73,13 +73,13 @@ public class MarkingTests
     {
         var question = TestModule.Question("pads", isMustKnow: false, right: 2);
 
-        Assert.True(question.SeveralRight);
-        Assert.Equal(right, question.IsAnsweredBy(Places(picked)));
+        Assert.True(((Choice)question.Kind).SeveralRight);
+        Assert.Equal(right, question.IsAnsweredBy(new Picked([.. Places(picked)])));
     }
 
     [Fact]
     public void A_question_with_one_right_option_does_not_say_several() =>
-        Assert.False(TestModule.Question("pads", isMustKnow: false).SeveralRight);
+        Assert.False(((Choice)TestModule.Question("pads", isMustKnow: false).Kind).SeveralRight);
 
     [Fact]
     public void The_later_of_two_answers_to_one_question_counts()

@@ -34,10 +34,10 @@ internal static class TestModule
             $"What about {id}?",
             "air",
             isMustKnow,
-            [
+            new Choice([
                 .. Enumerable.Range(0, right).Select(number => new Option($"right {number}", IsRight: true)),
                 .. Enumerable.Range(0, 3).Select(number => new Option($"wrong {number}", IsRight: false)),
-            ],
+            ]),
             "Because."
         );
 
@@ -50,5 +50,7 @@ internal static class TestModule
         ];
 
     public static IEnumerable<int> Places(Question question, bool right) =>
-        Enumerable.Range(0, question.Options.Count).Where(place => question.Options[place].IsRight == right);
+        Options(question).Index().Where(option => option.Item.IsRight == right).Select(option => option.Index);
+
+    public static Listed<Option> Options(Question question) => ((Choice)question.Kind).Options;
 }

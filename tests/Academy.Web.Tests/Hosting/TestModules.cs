@@ -11,6 +11,7 @@ internal sealed class TestModules : IDisposable
     public TestModules With(string name, params IEnumerable<(string From, string To)> changes)
     {
         var text = File.ReadAllText(Sample("module.md"));
+        text = text[..text.IndexOf("\n## towel-25", StringComparison.Ordinal)];
         foreach (var (from, to) in changes.Prepend(("name: towels", $"name: {name}")))
         {
             Assert.Contains(from, text, StringComparison.Ordinal);

@@ -18,11 +18,11 @@ public sealed record DrawnQuiz(UnderWay UnderWay, Lesson Lesson)
 
     public string Module => Sitting.Module.Value;
 
-    /// <summary>Places picked for the question of this number, counted from 1; none where it is open.</summary>
-    public IReadOnlyList<int> PickedAt(int number) =>
-        UnderWay.Answers.FirstOrDefault(given => given.QuestionId == Asked[number - 1].Id)?.Picked ?? [];
+    /// <summary>What was answered to the question of this number, counted from 1; null where it is open.</summary>
+    public Given? GivenAt(int number) =>
+        UnderWay.Answers.FirstOrDefault(given => given.QuestionId == Asked[number - 1].Id)?.Given;
 
-    public bool IsAnswered(int number) => PickedAt(number).Count > 0;
+    public bool IsAnswered(int number) => GivenAt(number) is { IsEmpty: false };
 
     /// <summary>Numbers of the questions without an answer.</summary>
     public IReadOnlyList<int> Open => [.. Enumerable.Range(1, Asked.Count).Where(number => !IsAnswered(number))];
@@ -30,8 +30,4 @@ public sealed record DrawnQuiz(UnderWay UnderWay, Lesson Lesson)
     /// <summary>The answers in the order in which the questions were asked.</summary>
     public IReadOnlyCollection<Answer> Answers =>
         [.. Asked.Select(question => UnderWay.Answers.FirstOrDefault(given => given.QuestionId == question.Id)).OfType<Answer>()];
-
-    /// <summary>Whether these places can have been picked for the question of this number.</summary>
-    public bool CanBePicked(int number, IEnumerable<int> picked) =>
-        picked.All(place => place >= 0 && place < Asked[number - 1].Options.Count);
 }

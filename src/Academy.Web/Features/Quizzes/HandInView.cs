@@ -4,8 +4,8 @@ using Academy.Web.Wording;
 namespace Academy.Web.Features.Quizzes;
 
 /// <summary>One question as it was answered so far. Whether that is right is not in it.</summary>
-/// <param name="Picked">What was picked; empty where it is open.</param>
-public sealed record GivenLine(int Number, string Text, IReadOnlyList<string> Picked, string Href);
+/// <param name="Said">What was answered; empty where it is open.</param>
+public sealed record GivenLine(int Number, string Text, IReadOnlyList<string> Said, string Href);
 
 /// <summary>A quiz before it is handed in.</summary>
 public sealed record HandInView(
@@ -30,8 +30,8 @@ public sealed record HandInView(
             open.Count == 0
                 ? "Change what you like, or hand in."
                 : "A question without an answer counts as wrong. There is no time limit.",
-            [.. lines.Where(line => line.Picked.Count == 0)],
-            [.. lines.Where(line => line.Picked.Count > 0)],
+            [.. lines.Where(line => line.Said.Count == 0)],
+            [.. lines.Where(line => line.Said.Count > 0)],
             Paths.Quiz(quiz.Module, quiz.Attempt, open is [var first, ..] ? first : 1),
             QuestionView.ReadOutOf(quiz, names)
         );
@@ -43,7 +43,7 @@ public sealed record HandInView(
         return new(
             number,
             question.Text,
-            [.. quiz.PickedAt(number).Select(place => question.Options[place].Text)],
+            quiz.GivenAt(number) is { } given ? Say.Answer(question.Kind, given) : [],
             Paths.Quiz(quiz.Module, quiz.Attempt, number)
         );
     }

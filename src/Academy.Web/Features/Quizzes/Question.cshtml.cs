@@ -43,7 +43,7 @@ public sealed class QuestionModel(Who who, QuizTableQueries table, QuizBook quiz
             return Elsewhere(found);
         if (Q is not { } number || number < 1 || number > quiz.Asked.Count)
             return NotFound();
-        if (!ModelState.IsValid || !quiz.CanBePicked(number, Picked))
+        if (!ModelState.IsValid || !IsOffered(quiz.Asked[number - 1].Kind))
             return Unreadable(quiz, number);
 
         await quizzes.AnswerAsync(who.Salon, quiz.Sitting.Id, new Answer(quiz.Asked[number - 1].Id, [.. Picked.Order()]));
@@ -57,16 +57,18 @@ public sealed class QuestionModel(Who who, QuizTableQueries table, QuizBook quiz
         if (number < 1 || number > quiz.Asked.Count)
             return NotFound();
 
-        Picked = quiz.PickedAt(number);
+        Picked = (quiz.GivenAt(number) as Picked)?.Places ?? [];
         View = QuestionView.Of(quiz, number, Named);
         return Page();
     }
+
+    private bool IsOffered(QuestionKind kind) => Picked.Count == 0 || kind.CanBe(new Picked([.. Picked]));
 
     private PageResult Unreadable(DrawnQuiz quiz, int number)
     {
         ModelState.Clear();
         ModelState.AddModelError(nameof(Picked), "Your answer: choose among the answers below");
-        Picked = quiz.PickedAt(number);
+        Picked = (quiz.GivenAt(number) as Picked)?.Places ?? [];
         View = QuestionView.Of(quiz, number, Named);
         return Again();
     }

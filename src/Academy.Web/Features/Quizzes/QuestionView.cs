@@ -1,4 +1,5 @@
 using System.Globalization;
+using Academy.Competence.Quizzes;
 using Academy.Web.Features.Shared;
 using Academy.Web.Wording;
 
@@ -16,7 +17,7 @@ public sealed record QuestionView(
     int Answered,
     bool IsMustKnow,
     string Text,
-    string HowMany,
+    string HowMarked,
     bool SeveralRight,
     IReadOnlyList<Pick> Options,
     IReadOnlyList<JumpLine> Jumps,
@@ -35,9 +36,9 @@ public sealed record QuestionView(
             quiz.Asked.Count - quiz.Open.Count,
             question.IsMustKnow,
             question.Text,
-            Say.HowMany(question),
-            question.SeveralRight,
-            [.. question.Options.Select((option, place) => new Pick(place.ToString(CultureInfo.InvariantCulture), option.Text))],
+            Say.HowMarked(question.Kind),
+            question.Kind is Choice { SeveralRight: true },
+            [.. OptionsOf(question.Kind)],
             [
                 .. Enumerable
                     .Range(1, quiz.Asked.Count)
@@ -46,6 +47,19 @@ public sealed record QuestionView(
             ReadOutOf(quiz, names)
         );
     }
+
+    private static IEnumerable<Pick> OptionsOf(QuestionKind kind) =>
+        kind switch
+        {
+            Choice choice => choice.Options.Select((option, place) => new Pick(Written(place), option.Text)),
+            TrueOrFalse => Say.Truths.Select((words, place) => new Pick(Written(place), words)),
+            OnPicture picture => picture.Spots.Select(
+                (spot, place) => new Pick(Written(place), spot.Words, Number: Say.Letter(place).ToString())
+            ),
+            _ => [],
+        };
+
+    private static string Written(int place) => place.ToString(CultureInfo.InvariantCulture);
 
     internal static string? ReadOutOf(DrawnQuiz quiz, Names names) =>
         quiz.Sitting.ReadOutBy is { } senior

@@ -16,17 +16,21 @@ namespace Academy.Web.Features.Quizzes;
 /// <param name="All">Everything that the person handed in.</param>
 public sealed record AttemptSeen(AttemptHandedIn Attempt, Lesson? Seen, Lesson? Newest, Listed<HandedIn> All);
 
+/// <summary>One part of what was answered, and whether it is part of what is right.</summary>
+public sealed record SaidLine(string Words, bool IsRight);
+
 /// <summary>One question as it was asked and answered.</summary>
-/// <param name="Picked">What was picked; empty where nothing was.</param>
-/// <param name="Said">"You said", or whose words they are.</param>
+/// <param name="Whose">"You said", or whose words they are.</param>
+/// <param name="Said">What was answered; empty where nothing was.</param>
+/// <param name="Right">What is right.</param>
 /// <param name="Because">Why, as safe HTML.</param>
 public sealed record AskedLine(
     int Number,
     string Text,
     bool IsMustKnow,
     bool IsRight,
-    string Said,
-    IReadOnlyList<string> Picked,
+    string Whose,
+    IReadOnlyList<SaidLine> Said,
     IReadOnlyList<string> Right,
     string Because
 );
@@ -77,21 +81,27 @@ public sealed record ResultView(
         [
             .. Quizzing
                 .Draw(lesson.Module, attempt.Seed, attempt.IsRefresher ? QuizKind.Refresher : QuizKind.Whole)
-                .Select((question, place) => Line(question, place + 1, given.GetValueOrDefault(question.Id)?.Picked ?? [])),
+                .Select(
+                    (question, place) => Line(question, place + 1, given.GetValueOrDefault(question.Id)?.Given ?? new Picked([]))
+                ),
         ];
 
-        AskedLine Line(Question question, int number, Listed<int> picked) =>
+        AskedLine Line(Question question, int number, Given given) =>
             new(
                 number,
                 question.Text,
                 question.IsMustKnow,
-                question.IsAnsweredBy(picked),
+                question.IsAnsweredBy(given),
                 said,
-                [.. picked.Where(place => place < question.Options.Count).Select(place => question.Options[place].Text)],
-                [.. question.Options.Where(option => option.IsRight).Select(option => option.Text)],
+                [.. Say.Answer(question.Kind, given).Select(words => new SaidLine(words, IsPart(words, question, given)))],
+                Say.RightAnswer(question.Kind),
                 LessonPage.Explanation(lesson, question.Id, mounted)
             );
     }
+
+    // Of an amount no part can be right; of the others each option, step or pair is right or not by itself.
+    private static bool IsPart(string words, Question question, Given given) =>
+        question.IsAnsweredBy(given) || (question.Kind is not Number && Say.RightAnswer(question.Kind).Contains(words));
 
     private static string LineOf(AttemptHandedIn attempt, bool isOwn, Names names)
     {

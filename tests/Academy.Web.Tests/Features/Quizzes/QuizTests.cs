@@ -183,10 +183,8 @@ public sealed class QuizTests
         );
         foreach (var (place, question) in Quizzing.Draw(lesson!.Module, sitting.Seed).Index())
         {
-            var picks = Enumerable
-                .Range(0, question.Options.Count)
-                .Where(option => question.Options[option].IsRight == right)
-                .Select(option => ("Picked", option.ToString(System.Globalization.CultureInfo.InvariantCulture)));
+            var places = right ? ((Picked)question.Kind.Right).Places : [];
+            var picks = places.Select(place => ("Picked", place.ToString(System.Globalization.CultureInfo.InvariantCulture)));
             var sent = await visitor.SendAsync(
                 $"/study/{Blades}/quiz/{sitting.Id.Value}?q={place + 1}",
                 [.. picks, ("To", "end")]
