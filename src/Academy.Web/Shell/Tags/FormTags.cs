@@ -1,8 +1,10 @@
 using System.Collections;
 using System.Globalization;
+using System.Reflection;
 using Academy.Web.Features.Shared;
 using Microsoft.AspNetCore.Html;
 using Microsoft.AspNetCore.Mvc.ModelBinding;
+using Microsoft.AspNetCore.Mvc.RazorPages;
 using Microsoft.AspNetCore.Mvc.Rendering;
 using Microsoft.AspNetCore.Mvc.ViewFeatures;
 using Microsoft.AspNetCore.Razor.TagHelpers;
@@ -12,14 +14,32 @@ namespace Academy.Web.Shell.Tags;
 /// <summary>What is wrong with a form: the same numbers and the same words on top of the page and beside each field.</summary>
 internal static class Mending
 {
-    public static IEnumerable<(string Key, string Words, int Number)> List(ModelStateDictionary state) =>
-        state
-            .SelectMany(field => field.Value!.Errors.Select(error => (field.Key, Words: Say(error))))
+    public static IEnumerable<(string Key, string Words, int Number)> List(ViewContext view) =>
+        view
+            .ViewData.ModelState.SelectMany(field => field.Value!.Errors.Select(error => (field.Key, Words: Say(error))))
             .Distinct()
+            .OrderBy(wrong => Place(PageOf(view), wrong.Key), StringComparer.Ordinal)
             .Select((wrong, at) => (wrong.Key, wrong.Words, at + 1));
 
-    public static IReadOnlyList<(string Words, int Number)> Of(ModelStateDictionary state, string key) =>
-        [.. List(state).Where(wrong => wrong.Key == key).Select(wrong => (wrong.Words, wrong.Number))];
+    public static IReadOnlyList<(string Words, int Number)> Of(ViewContext view, string key) =>
+        [.. List(view).Where(wrong => wrong.Key == key).Select(wrong => (wrong.Words, wrong.Number))];
+
+    private static TypeInfo? PageOf(ViewContext view) => (view.ActionDescriptor as CompiledPageActionDescriptor)?.ModelTypeInfo;
+
+    // The model state keeps short names first; a form declares its fields in the order in which the page asks them.
+    private static string Place(Type? page, string key)
+    {
+        var place = "";
+        foreach (var name in key.Split('.', '[').TakeWhile(_ => page is not null))
+        {
+            var fields = page!.GetProperties();
+            var at = Array.FindIndex(fields, field => field.Name == name);
+            place += at.ToString("D3", CultureInfo.InvariantCulture) + ".";
+            page = at < 0 ? null : fields[at].PropertyType;
+        }
+
+        return place;
+    }
 
     public static string Id(string key) => TagBuilder.CreateSanitizedId(key, "_");
 
@@ -36,7 +56,7 @@ public sealed class ErrorSummaryTag : TagHelper
 
     public override void Process(TagHelperContext context, TagHelperOutput output)
     {
-        var wrongs = Mending.List(View.ViewData.ModelState).ToList();
+        var wrongs = Mending.List(View).ToList();
         if (wrongs.Count == 0)
         {
             output.SuppressOutput();
@@ -349,7 +369,7 @@ internal sealed record Parts(string Id, string Label, string? Hint, IReadOnlyLis
     public static Parts Of(ViewContext view, string expression, string label, string? hint)
     {
         var key = view.ViewData.TemplateInfo.GetFullHtmlFieldName(expression);
-        return new Parts(Mending.Id(key), label, hint, Mending.Of(view.ViewData.ModelState, key));
+        return new Parts(Mending.Id(key), label, hint, Mending.Of(view, key));
     }
 
     public IHtmlContent Title()

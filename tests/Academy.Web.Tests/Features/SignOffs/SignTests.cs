@@ -101,7 +101,7 @@ public sealed class SignTests
     }
 
     [Fact]
-    public async Task An_empty_form_is_refused_with_every_reason_at_its_field()
+    public async Task An_empty_form_is_refused_with_every_reason_at_its_field_in_the_order_of_the_page()
     {
         var (portal, cast, groom) = await WatchedAsync(marks: 0);
         await using var _ = portal;
@@ -110,11 +110,17 @@ public sealed class SignTests
         var refused = await rosa.SendAsync(PathOf(groom));
 
         Assert.Equal(HttpStatusCode.UnprocessableEntity, refused.Status);
-        Assert.Equal(8, refused.Problems.Count);
-        Assert.Contains("Choose how much the senior was needed, 1 to 5.", refused.Problems);
-        Assert.Contains("Dog's comfort: choose met, not yet or not seen.", refused.Problems);
-        Assert.Contains(
-            "Say that you watched this groom; for one done alone, that you inspected the finished dog.",
+        Assert.Equal(
+            [
+                "Choose how much the senior was needed, 1 to 5.",
+                "Handling and restraint: choose met, not yet or not seen.",
+                "Preparation: choose met, not yet or not seen.",
+                "Tools and blades: choose met, not yet or not seen.",
+                "Skin safety: choose met, not yet or not seen.",
+                "Finish: choose met, not yet or not seen.",
+                "Dog's comfort: choose met, not yet or not seen.",
+                "Say that you watched this groom; for one done alone, that you inspected the finished dog.",
+            ],
             refused.Problems
         );
         Assert.All(
