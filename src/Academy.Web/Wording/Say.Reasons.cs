@@ -135,9 +135,9 @@ public static partial class Say
             RowNotFull row =>
                 $"{Counts.OutOf(row.Have, row.Need)} marks; {Counts.Of(row.Need - row.Have, "more groom that suits", "more grooms that suit")} would fill the row.",
             TooFewBreeds breeds =>
-                $"{Counts.OutOf(breeds.Have, breeds.Need)} breeds, counting those that suited among the last {Threshold.Window} rated grooms; {breeds.Need - breeds.Have} more asked.",
+                $"{Counts.OutOf(breeds.Have, breeds.Need)} {(breeds.Need == 1 ? "breed" : "breeds")}, counting those that suited among the last {Threshold.Window} rated grooms; {breeds.Need - breeds.Have} more asked.",
             TooFewSeniors seniors =>
-                $"{Counts.OutOf(seniors.Have, seniors.Need)} seniors with {Threshold.RatingsPerSenior} ratings each in the last {Threshold.Window} rated grooms; {seniors.Need - seniors.Have} more asked.",
+                $"{Counts.OutOf(seniors.Have, seniors.Need)} {(seniors.Need == 1 ? "senior" : "seniors")} with {Threshold.RatingsPerSenior} ratings each in the last {Threshold.Window} rated grooms; {seniors.Need - seniors.Have} more asked.",
             CriticalTooNear critical =>
                 $"A critical incident on {names.Time.Date(critical.On)}, {Counts.Of(critical.RatedSince, "rated groom")} since; {Threshold.Window} are asked, or {Threshold.FewerAfterCritical} and {Threshold.DaysAfterCritical} days.",
             ReviewOpen { Incidents: 1 } => "1 incident waits for the owner's review.",
@@ -177,7 +177,8 @@ public static partial class Say
 
     private static string OfRecency(TooFewRecentGrooms recent, Names names)
     {
-        var count = $"{Counts.OutOf(recent.Have, recent.Need)} grooms in the last {recent.WithinDays} days";
+        var count =
+            $"{Counts.OutOf(recent.Have, recent.Need)} {(recent.Need == 1 ? "groom" : "grooms")} in the last {recent.WithinDays} days";
         var last = recent.LastOn is { } day
             ? $"the last one {names.Time.Date(day)}, {names.Time.Ago(day)}"
             : "none on record before";
