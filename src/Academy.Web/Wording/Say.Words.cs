@@ -7,6 +7,7 @@ using Academy.Competence.Grooms;
 using Academy.Competence.Heat;
 using Academy.Competence.Incidents;
 using Academy.Competence.People;
+using Academy.Competence.Quizzes.Measuring;
 using Academy.Competence.Salons;
 using Academy.Competence.SignOffs;
 using Academy.Competence.Skills;
@@ -354,6 +355,18 @@ public static partial class Say
             ModuleState.NotRenewed => "not renewed this spring",
             ModuleState.NotInLibrary => "not among the salon's modules",
             _ => throw Unknown(state),
+        };
+
+    public static string Word(QuestionDoubt doubt) =>
+        doubt switch
+        {
+            QuestionDoubt.CheckTheKey => "check which answer is marked right",
+            QuestionDoubt.WrongChoiceDrawsTheBest => "a wrong choice draws those who know the rest",
+            QuestionDoubt.Hard => "hard: fewer than 30 in 100 have it right",
+            QuestionDoubt.TellsLittle => "hardly tells who knows the rest",
+            QuestionDoubt.ChoiceNobodyBelieves => "a wrong choice that hardly anybody makes",
+            QuestionDoubt.Easy => "easy: more than 95 in 100 have it right",
+            _ => throw Unknown(doubt),
         };
 
     public static string Word(WayBack back) =>

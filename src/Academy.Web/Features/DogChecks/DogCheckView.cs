@@ -143,6 +143,7 @@ public sealed record DogCheckView(
         {
             { Nobody.IsEmpty: false } => "No clearance covers this. What stands below comes before anybody's standing.",
             { Unknown.IsEmpty: false } => "What is not known counts as no.",
+            { TwoPeople.IsEmpty: false } => "Below: who with whom, and who not.",
             _ when answer.People.Any(one => one.Place == Place.Beside) =>
                 "Everybody else: with somebody beside, or not this dog.",
             _ => "Everybody else: not this dog.",
