@@ -7,6 +7,7 @@ using Academy.Competence.Grooms;
 using Academy.Competence.Heat;
 using Academy.Competence.Incidents;
 using Academy.Competence.People;
+using Academy.Competence.Quizzes.Amounts;
 using Academy.Competence.Quizzes.Measuring;
 using Academy.Competence.Salons;
 using Academy.Competence.SignOffs;
@@ -367,6 +368,19 @@ public static partial class Say
             QuestionDoubt.ChoiceNobodyBelieves => "a wrong choice that hardly anybody makes",
             QuestionDoubt.Easy => "easy: more than 95 in 100 have it right",
             _ => throw Unknown(doubt),
+        };
+
+    public static string Word(Measure measure) =>
+        measure switch
+        {
+            Measure.Nothing => "a bare number",
+            Measure.Length => "length",
+            Measure.Temperature => "temperature",
+            Measure.Weight => "weight",
+            Measure.Volume => "volume",
+            Measure.Duration => "time",
+            Measure.Share => "share",
+            _ => throw Unknown(measure),
         };
 
     public static string Word(WayBack back) =>
