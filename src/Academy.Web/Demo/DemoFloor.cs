@@ -12,10 +12,8 @@ namespace Academy.Web.Demo;
 internal sealed class DemoFloor
 {
     private readonly Dictionary<GroomId, GroomStory> _stories = [];
-    private readonly Dictionary<(PersonId, SkillCode), List<Step>> _paths = [];
-    private readonly Dictionary<(PersonId, SkillCode), Tally> _tallies = [];
-    private readonly HashSet<(PersonId, SkillCode)> _stale = [];
-    private readonly List<(PersonId Person, QuizTaken Taken)> _taken = [];
+    private readonly Dictionary<(PersonId Person, SkillCode Skill), DemoPath> _paths = [];
+    private readonly Dictionary<PersonId, List<QuizTaken>> _taken = [];
     private readonly List<(Granted Granted, Hand Hand)> _told = [];
 
     public SalonBook Book { get; private set; } = new();
@@ -24,7 +22,7 @@ internal sealed class DemoFloor
 
     public GroomStory Story(GroomId groom) => _stories[groom];
 
-    public IEnumerable<QuizTaken> TakenBy(PersonId person) => _taken.Where(one => one.Person == person).Select(one => one.Taken);
+    public IReadOnlyList<QuizTaken> TakenBy(PersonId person) => _taken.GetValueOrDefault(person) ?? [];
 
     /// <summary>Keeps what was decided. A refusal here is a mistake in the demo's story, said with its reasons.</summary>
     public void Tell(Decision decision, PersonId by, DateTimeOffset now)
@@ -40,16 +38,14 @@ internal sealed class DemoFloor
     public Team Team(DateTimeOffset now)
     {
         var today = SalonDay.Of(now, Book.Zone);
-        foreach (var pair in _stale)
-            _tallies[pair] = Tally.Of(Tally.InOrder(_paths[pair]), Book.ThresholdOn(pair.Item2, today));
-        _stale.Clear();
+        var thresholds = Book.Skills.ToDictionary(skill => skill.Code, skill => Book.ThresholdOn(skill.Code, today));
         return Competence.Standings.Team.Of(
             new TeamEvidence(
                 [.. Book.People],
                 [.. Book.Skills],
-                Book.Skills.ToDictionary(skill => skill.Code, skill => Book.ThresholdOn(skill.Code, today)),
-                _tallies,
-                _taken.ToLookup(one => one.Person, one => one.Taken),
+                thresholds,
+                _paths.ToDictionary(path => path.Key, path => path.Value.TallyUnder(thresholds[path.Key.Skill])),
+                _taken.SelectMany(by => by.Value.Select(one => (by.Key, one))).ToLookup(one => one.Key, one => one.one),
                 [.. Book.Library],
                 Book.House,
                 Book.Zone
@@ -62,11 +58,9 @@ internal sealed class DemoFloor
     {
         Book = Book.After(fact);
         if (fact is AttemptHandedIn taken)
-            _taken.Add(
-                (taken.Person, new QuizTaken(taken.Module, taken.Edition, taken.HandedInAt, taken.HasPassed, taken.IsRefresher))
-            );
+            Take(taken);
         foreach (var of in Paths.Of(fact, Book.Zone))
-            Put(of);
+            PathOf(of).Put(of.Step);
         if (GroomOf(fact) is { } groom)
             Retell(groom, new Recorded(fact, by, now, _told.Count));
     }
@@ -76,27 +70,23 @@ internal sealed class DemoFloor
         var before = _stories.GetValueOrDefault(groom);
         if (before is not null)
             foreach (var of in Paths.Of(before, Book.Zone))
-                Take(of);
+                PathOf(of).TakeOff(of.Step);
         var after = GroomStories.After(before, told);
         if (after is null)
             return;
         _stories[groom] = after;
         foreach (var of in Paths.Of(after, Book.Zone))
-            Put(of);
+            PathOf(of).Put(of.Step);
     }
 
-    private void Put(StepOf of)
+    private void Take(AttemptHandedIn fact)
     {
-        var pair = (of.Person, of.Skill);
-        (_paths.TryGetValue(pair, out var path) ? path : _paths[pair] = []).Add(of.Step);
-        _stale.Add(pair);
+        var taken = new QuizTaken(fact.Module, fact.Edition, fact.HandedInAt, fact.HasPassed, fact.IsRefresher);
+        (_taken.TryGetValue(fact.Person, out var before) ? before : _taken[fact.Person] = []).Add(taken);
     }
 
-    private void Take(StepOf of)
-    {
-        _paths[(of.Person, of.Skill)].Remove(of.Step);
-        _stale.Add((of.Person, of.Skill));
-    }
+    private DemoPath PathOf(StepOf of) =>
+        _paths.TryGetValue((of.Person, of.Skill), out var path) ? path : _paths[(of.Person, of.Skill)] = new DemoPath();
 
     private static GroomId? GroomOf(Fact fact) =>
         fact switch
