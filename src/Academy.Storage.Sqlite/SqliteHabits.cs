@@ -20,6 +20,13 @@ internal sealed class SqliteHabits : DatabaseHabits, IDisposable
         return new Turn(_turn);
     }
 
+    public override Task InsertAsync(DbContext db)
+    {
+        using var inserts = new PreparedInserts(db);
+        inserts.WriteAdded();
+        return Task.CompletedTask;
+    }
+
     public void Dispose() => _turn.Dispose();
 
     private sealed class Turn(SemaphoreSlim turn) : IDisposable

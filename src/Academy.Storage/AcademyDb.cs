@@ -85,6 +85,40 @@ public sealed class AcademyDb : IdentityUserContext<Account, Guid>, IDataProtect
         return answer;
     }
 
+    /// <summary>
+    /// Does the work as <see cref="WriteAsync"/> does, on nothing but what it reads itself: what the caller happens to have in hand
+    /// is neither saved nor taken for what the database says. Changes are looked for once before each save: to look at every row
+    /// at every step costs more than all the rest.
+    /// </summary>
+    internal async Task<T> WriteAloneAsync<T>(Func<Task<T>> work)
+    {
+        var detects = ChangeTracker.AutoDetectChangesEnabled;
+        ChangeTracker.Clear();
+        ChangeTracker.AutoDetectChangesEnabled = false;
+        try
+        {
+            return await WriteAsync(work);
+        }
+        finally
+        {
+            ChangeTracker.Clear();
+            ChangeTracker.AutoDetectChangesEnabled = detects;
+        }
+    }
+
+    /// <summary>
+    /// Saves many rows at once and lets go of every one: what is wanted again is read again. Only within
+    /// <see cref="WriteAloneAsync"/>.
+    /// </summary>
+    internal async Task SaveManyAsync()
+    {
+        if (!ChangeTracker.Entries().Any(entry => entry.State == EntityState.Deleted))
+            await _habits.InsertAsync(this);
+        ChangeTracker.DetectChanges();
+        await SaveChangesAsync();
+        ChangeTracker.Clear();
+    }
+
     public override int SaveChanges(bool acceptAllChangesOnSuccess) =>
         throw new NotSupportedException("Waiting for a turn blocks a thread: use SaveChangesAsync.");
 

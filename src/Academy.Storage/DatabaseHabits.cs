@@ -13,4 +13,10 @@ public abstract class DatabaseHabits : IInterceptor
 
     /// <summary>Waits until this writer may begin its transaction; disposing hands the turn on.</summary>
     public abstract Task<IDisposable> TakeTurnAsync();
+
+    /// <summary>
+    /// Writes the rows that were added to this context, within its transaction, and lets go of them. For many at once: a statement
+    /// put together anew for each row costs many times what the row itself does.
+    /// </summary>
+    public abstract Task InsertAsync(DbContext db);
 }

@@ -32,6 +32,7 @@ public sealed class TestSalon : IDisposable
 
     private static readonly DateOnly FirstDay = new(2026, 1, 5);
 
+    private readonly List<(Granted Granted, Hand Hand)> _told = [];
     private int _ids = 1000;
 
     private TestSalon(TestDatabase database) => Database = database;
@@ -39,6 +40,9 @@ public sealed class TestSalon : IDisposable
     public TestDatabase Database { get; }
 
     public BookShelf Shelf { get; } = new();
+
+    /// <summary>Everything that was kept so far, in its order: to tell it again elsewhere.</summary>
+    public IReadOnlyList<(Granted Granted, Hand Hand)> Told => _told;
 
     public static CancellationToken Stop => TestContext.Current.CancellationToken;
 
@@ -60,6 +64,27 @@ public sealed class TestSalon : IDisposable
         await salon.KeepAsync(DogKeeping.Describe(NewDog(), FirstDay), Ina, Opening);
         foreach (var skill in (SkillCode[])[SkillBook.Wire, SkillBook.Nails])
             await salon.DeclareAsync(Rosa, skill);
+        return salon;
+    }
+
+    /// <summary>One of each kind of thing that the tables hold, within two days.</summary>
+    public static async Task<TestSalon> BusyAsync()
+    {
+        var afternoon = Opening.AddDays(1).AddHours(6);
+        var salon = await OpenAsync();
+        await salon.ClearAsync(SkillBook.Nails, afternoon.AddHours(-2));
+        var first = await salon.LogAsync(afternoon.AddHours(-1), Rosa);
+        var second = await salon.LogAsync(afternoon, Rosa);
+        var judged = await salon.SignAsync(first.Id, afternoon.AddHours(1), SupportLevel.HandsOn);
+        await salon.SignAsync(second.Id, afternoon.AddHours(1));
+        await salon.DisputeAsync(judged, afternoon.AddHours(2));
+        await salon.SignAsync(first.Id, afternoon.AddHours(3), SupportLevel.TalkedThrough, replaces: judged);
+        await salon.ReportAsync(second, afternoon.AddHours(4));
+        await salon.LogAsync(afternoon.AddHours(-3), watcher: null, afternoon.AddHours(5));
+        await salon.TickAsync(Rosa, afternoon);
+        await salon.ReadRoomAsync(afternoon);
+        await salon.StartAsync(afternoon.AddDays(1));
+        await salon.WorkedElsewhereAsync(SkillBook.Wire, afternoon.AddDays(1));
         return salon;
     }
 
@@ -98,14 +123,17 @@ public sealed class TestSalon : IDisposable
         DateTimeOffset at,
         OperationId? operation = null,
         Expected? expected = null
-    ) =>
-        new Ledger(db, Shelf).KeepAsync(
+    )
+    {
+        _told.Add((GrantedOf(decision), new Hand(by, "tablet", at, "pin")));
+        return new Ledger(db, Shelf).KeepAsync(
             Salon,
-            GrantedOf(decision),
-            new Hand(by, "tablet", at, "pin"),
+            Told[^1].Granted,
+            Told[^1].Hand,
             operation ?? new OperationId(NewId()),
             expected
         );
+    }
 
     public static Granted GrantedOf(Decision decision) =>
         decision is Granted granted ? granted : throw new InvalidOperationException($"refused: {decision}");

@@ -15,13 +15,13 @@ namespace Academy.Storage.Ledgers;
 /// <remarks>No call takes a cancellation: a browser that goes away must not leave open whether its write was kept.</remarks>
 public sealed class Ledger(AcademyDb db, BookShelf shelf)
 {
-    private const int GrantsAtOnce = 200;
+    private const int GrantsAtOnce = 500;
 
     /// <summary>
     /// Keeps the facts, or says why not: this operation was done before, or somebody told the expected record anew in between.
     /// </summary>
     public Task<Kept> KeepAsync(SalonId salon, Granted granted, Hand hand, OperationId operation, Expected? expected = null) =>
-        InOneGoAsync(async () =>
+        db.WriteAloneAsync(async () =>
         {
             await LockAsync(salon);
             if (await DoneBeforeAsync(salon, operation) is { } before)
@@ -33,7 +33,10 @@ public sealed class Ledger(AcademyDb db, BookShelf shelf)
             )
                 return new Kept.RecordMovedOn(version);
 
-            await WriteAsync(salon, await BookAsync(salon), [(granted, hand)]);
+            var touched = new TouchedPaths();
+            var book = await WriteAsync(salon, await BookAsync(salon), [(granted, hand)], touched);
+            await SaveAsync();
+            await new Tallies(db, salon, book).MoveAsync(touched);
             var kept = new Kept.Done(db.Salons.Local.Single().Version);
             db.Operations.Add(Remember(salon, operation, hand, kept));
             await SaveAsync();
@@ -46,35 +49,19 @@ public sealed class Ledger(AcademyDb db, BookShelf shelf)
 
     /// <summary>Keeps many grants in their order, all or none: for setting up and for moving in from elsewhere.</summary>
     public Task KeepAllAsync(SalonId salon, IReadOnlyList<(Granted Granted, Hand Hand)> batch) =>
-        InOneGoAsync(async () =>
+        db.WriteAloneAsync(async () =>
         {
             await LockAsync(salon);
-            var book = await BookAsync(salon);
+            var (book, touched) = (await BookAsync(salon), new TouchedPaths());
             foreach (var some in batch.Chunk(GrantsAtOnce))
             {
-                book = await WriteAsync(salon, book, some);
-                db.ChangeTracker.Clear();
+                book = await WriteAsync(salon, book, some, touched);
+                await db.SaveManyAsync();
             }
+            await new Tallies(db, salon, book).MoveAsync(touched);
+            await db.SaveManyAsync();
             return batch.Count;
         });
-
-    // What the caller happens to have in hand must neither be saved here nor be taken for what the database says. Changes are
-    // looked for once before each save: to look at every row at every step costs more than all the rest.
-    private async Task<T> InOneGoAsync<T>(Func<Task<T>> work)
-    {
-        var detects = db.ChangeTracker.AutoDetectChangesEnabled;
-        db.ChangeTracker.Clear();
-        db.ChangeTracker.AutoDetectChangesEnabled = false;
-        try
-        {
-            return await db.WriteAsync(work);
-        }
-        finally
-        {
-            db.ChangeTracker.Clear();
-            db.ChangeTracker.AutoDetectChangesEnabled = detects;
-        }
-    }
 
     private Task<int> SaveAsync()
     {
@@ -122,18 +109,16 @@ public sealed class Ledger(AcademyDb db, BookShelf shelf)
     private async Task<SalonBook> WriteAsync(
         SalonId salon,
         SalonBook book,
-        IReadOnlyCollection<(Granted Granted, Hand Hand)> grants
+        IReadOnlyCollection<(Granted Granted, Hand Hand)> grants,
+        TouchedPaths touched
     )
     {
         var pen = new Pen(db, await SalonRowAsync(salon, grants.First().Granted));
-        var touched = new TouchedPaths();
         var projector = new Projector(db, salon, book, touched);
+        await projector.LookUpAsync(grants.SelectMany(one => one.Granted.Facts));
         foreach (var (granted, hand) in grants)
         foreach (var fact in granted.Facts)
             await projector.ProjectAsync(pen.Append(fact, hand));
-        await SaveAsync();
-        await new Tallies(db, salon, projector.Book).MoveAsync(touched, grants.Last().Hand.Now);
-        await SaveAsync();
         return projector.Book;
     }
 

@@ -20,21 +20,21 @@ internal sealed class PathSteps(AcademyDb db, SalonId salon, TouchedPaths touche
     public async Task ProjectAsync(Recorded told, SalonBook book, bool isNew)
     {
         if (told.Fact is ThresholdSet set)
-            await TouchAllOfAsync(set.Threshold.Skill);
+            await TouchAllOfAsync(set.Threshold.Skill, told.RecordedAt);
         else if (FactForms.Of(told.Fact) is { IsOfAGroom: true } form)
             await ProjectGroomAsync(form.SubjectOf(told.Fact)!.Value, told, book.Zone, isNew);
         else
             Put(Paths.Of(told.Fact, book.Zone), told, _ => { });
     }
 
-    private async Task TouchAllOfAsync(SkillCode skill)
+    private async Task TouchAllOfAsync(SkillCode skill, DateTimeOffset now)
     {
         var people = await db
             .Tallies.Where(row => row.SalonId == salon.Value && row.Skill == skill.Value)
             .Select(row => row.Person)
             .ToListAsync();
-        foreach (var person in people)
-            touched.Of(new PersonId(person), skill).MustRefold = true;
+        foreach (var person in people.Select(id => new PersonId(id)).Union(touched.PeopleIn(skill)).ToList())
+            touched.Of(person, skill, now).Refold();
     }
 
     private async Task ProjectGroomAsync(Guid groom, Recorded told, TimeZoneInfo zone, bool isNew)
@@ -84,7 +84,7 @@ internal sealed class PathSteps(AcademyDb db, SalonId salon, TouchedPaths touche
         row.KnownUntil = told.RecordedAt;
         file.Steps.Remove(row);
         var of = Steps.ToStep(row);
-        touched.Of(of.Person, of.Skill).Lose(of.Step);
+        touched.Of(of.Person, of.Skill, told.RecordedAt).Lose(of.Step);
     }
 
     private void Put(IReadOnlyCollection<StepOf> steps, Recorded told, Action<StepRow> remember)
@@ -95,7 +95,7 @@ internal sealed class PathSteps(AcademyDb db, SalonId salon, TouchedPaths touche
             var row = Steps.ToRow(salon.Value, step, FactIds.Row(fact, number), told.RecordedAt);
             db.Steps.Add(row);
             remember(row);
-            touched.Of(step.Person, step.Skill).Add(step.Step);
+            touched.Of(step.Person, step.Skill, told.RecordedAt).Add(step.Step);
         }
     }
 

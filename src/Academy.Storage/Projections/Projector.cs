@@ -17,10 +17,13 @@ internal sealed class Projector(AcademyDb db, SalonId salon, SalonBook book, Tou
     /// <summary>The salon's book after the facts so far.</summary>
     public SalonBook Book { get; private set; } = book;
 
+    /// <summary>Asks at once what is already known of the records of these facts, which are then to be projected.</summary>
+    public Task LookUpAsync(IEnumerable<Fact> facts) => _versions.LookUpAsync(facts);
+
     public async Task ProjectAsync(Recorded told)
     {
         Book = Book.After(told.Fact);
-        var isNew = await _versions.RaiseAsync(told.Fact);
+        var isNew = _versions.Raise(told.Fact);
         await _lists.ProjectAsync(told, isNew);
         await _steps.ProjectAsync(told, Book, isNew);
     }

@@ -18,11 +18,11 @@ internal sealed class Tallies(AcademyDb db, SalonId salon, SalonBook book)
 
     private const int LeftSinceRest = 128;
 
-    public async Task MoveAsync(TouchedPaths touched, DateTimeOffset now)
+    /// <summary>Moves every touched path, each under the rules of the day on which it was touched last.</summary>
+    public async Task MoveAsync(TouchedPaths touched)
     {
-        var today = SalonDay.Of(now, book.Zone);
         foreach (var ((person, skill), path) in touched.All)
-            await MoveAsync(await RowAsync(person, skill), path, book.ThresholdOn(skill, today));
+            await MoveAsync(await RowAsync(person, skill), path, book.ThresholdOn(skill, SalonDay.Of(path.TouchedAt, book.Zone)));
     }
 
     private async Task<TallyRow> RowAsync(PersonId person, SkillCode skill) =>

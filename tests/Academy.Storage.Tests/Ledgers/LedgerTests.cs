@@ -306,7 +306,7 @@ public sealed class LedgerTests
         using var oneByOne = await TestSalon.OpenAsync();
         using var atOnce = await TestSalon.OpenAsync();
         var pim = await oneByOne.PersonAsync(TestSalon.Pim);
-        var grooms = Enumerable.Range(0, 230).Select(i => oneByOne.NewGroom(Afternoon.AddMinutes(i), TestSalon.Rosa)).ToList();
+        var grooms = Enumerable.Range(0, 520).Select(i => oneByOne.NewGroom(Afternoon.AddMinutes(i), TestSalon.Rosa)).ToList();
         var batch = grooms
             .Select(groom =>
                 (
@@ -330,14 +330,34 @@ public sealed class LedgerTests
     }
 
     [Fact]
+    public async Task A_story_kept_fact_by_fact_and_at_once_is_the_same_ledger_the_same_rows_and_the_same_tallies()
+    {
+        using var factByFact = await ChangefulAsync();
+        var (ledger, rows) = (
+            await LedgerDump.OfAsync(factByFact.Database, Stop),
+            await ProjectionDump.OfAsync(factByFact.Database, Stop)
+        );
+
+        for (var cut = 0; cut < factByFact.Told.Count; cut++)
+        {
+            using var atOnce = await TestDatabase.NewAsync();
+            await KeepAllAsync(atOnce, [.. factByFact.Told.Take(cut)]);
+            await KeepAllAsync(atOnce, [.. factByFact.Told.Skip(cut)]);
+
+            Assert.Equal(ledger, await LedgerDump.OfAsync(atOnce, Stop));
+            Assert.Equal(rows, await ProjectionDump.OfAsync(atOnce, Stop));
+        }
+    }
+
+    [Fact]
     public async Task A_batch_that_fails_half_way_keeps_nothing()
     {
         using var salon = await TestSalon.OpenAsync();
         var pim = await salon.PersonAsync(TestSalon.Pim);
         var before = await ProjectionDump.OfAsync(salon.Database, Stop);
         var batch = Enumerable
-            .Range(0, 250)
-            .Select(i => salon.NewGroom(Afternoon.AddMinutes(i), TestSalon.Rosa, i == 249 ? "half a character \uD83D" : "calm"))
+            .Range(0, 520)
+            .Select(i => salon.NewGroom(Afternoon.AddMinutes(i), TestSalon.Rosa, i == 519 ? "half a character \uD83D" : "calm"))
             .Select(groom =>
                 (
                     TestSalon.GrantedOf(Logging.Log(groom, earlier: null, pim, groom.EndedAt, TestSalon.Zone)),
@@ -383,6 +403,36 @@ public sealed class LedgerTests
                 )
             )
         );
+    }
+
+    // Beside one of everything: new rules in the middle, and a groom told anew without one who had been named.
+    private static async Task<TestSalon> ChangefulAsync()
+    {
+        var salon = await TestSalon.BusyAsync();
+        var later = Afternoon.AddDays(2);
+        var today = Competence.Salons.SalonDay.Of(later, TestSalon.Zone);
+        var ina = await salon.PersonAsync(TestSalon.Ina);
+        var book = await salon.ReadAsync(read => read.SalonAsync(TestSalon.Salon, Stop));
+        var shorter = book.ThresholdOn(SkillBook.Nails, today) with { Version = 2, FromDay = today, Row = RowProfile.Short };
+        var groom = salon.NewGroom(later.AddHours(-2), TestSalon.Rosa) with
+        {
+            Parts = [new Part(SkillBook.Nails, TestSalon.Ina)],
+        };
+
+        await salon.KeepAsync(await salon.LoggingAsync(groom), TestSalon.Pim, later);
+        await salon.KeepAsync(Competence.Salons.Keeping.SetThreshold(shorter, ina, today), TestSalon.Ina, later);
+        var alone = groom with { Parts = [new Part(SkillBook.Nails, TestSalon.Pim)] };
+        var pim = await salon.PersonAsync(TestSalon.Pim);
+        var before = await salon.StoryAsync(groom.Id);
+        await salon.KeepAsync(Logging.Log(alone, before, pim, later, TestSalon.Zone), TestSalon.Pim, later.AddMinutes(5));
+        await salon.SignAsync(groom.Id, later.AddMinutes(10));
+        return salon;
+    }
+
+    private static async Task KeepAllAsync(TestDatabase database, IReadOnlyList<(Granted Granted, Hand Hand)> told)
+    {
+        await using var db = database.NewDb();
+        await new Ledger(db, new BookShelf()).KeepAllAsync(TestSalon.Salon, told);
     }
 
     private static async Task<Decision> RetellAsync(TestSalon salon, Groom groom, string notes) =>
