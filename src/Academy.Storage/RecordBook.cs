@@ -7,6 +7,7 @@ using Academy.Competence.Salons;
 using Academy.Competence.Standings;
 using Academy.Competence.Thresholds;
 using Academy.Storage.Ledgers;
+using Academy.Storage.Projections;
 using Microsoft.EntityFrameworkCore;
 
 namespace Academy.Storage;
@@ -43,8 +44,7 @@ public sealed class RecordBook(AcademyDb db, BookShelf shelf)
     public async Task<SalonId?> OnlySalonAsync(CancellationToken stop)
     {
         var id = await db
-            .Ledger.AsNoTracking()
-            .Where(row => row.Seq == 0)
+            .Salons.SelectMany(salon => db.Ledger.Where(row => row.SalonId == salon.Id && row.Seq == 0))
             .OrderBy(row => row.RecordedAt)
             .Select(row => (Guid?)row.SalonId)
             .FirstOrDefaultAsync(stop);
@@ -336,8 +336,8 @@ public sealed class RecordBook(AcademyDb db, BookShelf shelf)
             var key = (new PersonId(row.Person), new SkillCode(row.Skill));
             var threshold = thresholds.GetValueOrDefault(key.Item2) ?? book.ThresholdOn(key.Item2, SalonDay.Of(now, book.Zone));
             tallies[key] =
-                row.ThresholdVersion == threshold.Version && row.LastAt <= now
-                    ? Steps.Read(row.Tally)
+                row.ThresholdVersion == threshold.Version && row.LastAt <= now && TallyForm.IsNewest(row.Tally)
+                    ? TallyForm.Read(row.Tally)
                     : await RefoldAsync(salon, key, threshold, now, stop);
         }
         return tallies;

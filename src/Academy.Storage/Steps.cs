@@ -8,7 +8,7 @@ using Academy.Storage.Rows;
 
 namespace Academy.Storage;
 
-/// <summary>Steps and tallies between record and row.</summary>
+/// <summary>Steps between record and row.</summary>
 internal static class Steps
 {
     public static StepRow ToRow(Guid salon, StepOf of, Guid row, DateTimeOffset knownFrom) =>
@@ -49,8 +49,4 @@ internal static class Steps
                 IsTechnique = row.IsTechnique,
             }
         );
-
-    public static string Write(Tally tally) => JsonSerializer.Serialize(tally, FactJson.Options);
-
-    public static Tally Read(string tally) => JsonSerializer.Deserialize<Tally>(tally, FactJson.Options)!;
 }

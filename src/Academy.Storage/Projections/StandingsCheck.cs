@@ -120,7 +120,7 @@ public sealed class StandingsCheck(AcademyDb db)
 
     private static bool IsTallyOf(TallyRow row, List<Step> path, Threshold? threshold) =>
         threshold is not null
-        && Steps.Read(row.Tally) == Tally.Of(path, threshold)
+        && row.Tally.AsSpan().SequenceEqual(TallyForm.Write(Tally.Of(path, threshold)))
         && Tallies.LastOf(row) == PathPlace.Of(path[^1])
         && IsRestOf(row, path, threshold);
 
@@ -129,7 +129,7 @@ public sealed class StandingsCheck(AcademyDb db)
         var rest = Tallies.RestOf(row);
         var passed = path.TakeWhile(step => rest is not null && !PathPlace.Of(step).IsAfter(rest)).ToList();
         return row.StepsSince == path.Count - passed.Count
-            && (rest is null || row.RestTally == Steps.Write(Tally.Of(passed, threshold)));
+            && (rest is null || row.RestTally.AsSpan().SequenceEqual(TallyForm.Write(Tally.Of(passed, threshold))));
     }
 
     // A skill of the salon's own that was given no threshold is asked by the first version of the default.

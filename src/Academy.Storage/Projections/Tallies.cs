@@ -38,21 +38,21 @@ internal sealed class Tallies(AcademyDb db, SalonId salon, SalonBook book)
 
     private Task MoveAsync(TallyRow row, TouchedPath touched, Threshold threshold)
     {
-        var mayGoOn = row.Tally.Length > 0 && !touched.MustRefold && row.ThresholdVersion == threshold.Version;
+        var mayGoOn = TallyForm.IsNewest(row.Tally) && !touched.MustRefold && row.ThresholdVersion == threshold.Version;
         row.ThresholdVersion = threshold.Version;
         if (!mayGoOn || touched.Earliest is not { } earliest)
             return RefoldAsync(row, rest: null, Tally.Empty, threshold);
         if (!touched.HasLost && row.StepsSince < MostSinceRest && !earliest.IsBefore(LastOf(row)))
             return GoOn(row, [.. touched.Added], threshold);
         return RestOf(row) is { } rest && earliest.IsAfter(rest)
-            ? RefoldAsync(row, rest, Steps.Read(row.RestTally!), threshold)
+            ? RefoldAsync(row, rest, TallyForm.Read(row.RestTally), threshold)
             : RefoldAsync(row, rest: null, Tally.Empty, threshold);
     }
 
     private static Task GoOn(TallyRow row, List<Step> added, Threshold threshold)
     {
         row.StepsSince += added.Count;
-        Write(row, added[^1], Fold(Steps.Read(row.Tally), added, threshold));
+        Write(row, added[^1], Fold(TallyForm.Read(row.Tally), added, threshold));
         return Task.CompletedTask;
     }
 
@@ -110,7 +110,7 @@ internal sealed class Tallies(AcademyDb db, SalonId salon, SalonBook book)
     private static Tally Rest(TallyRow row, Step at, Tally tally)
     {
         (row.RestAt, row.RestSource, row.RestKind) = (at.At, at.Id, (int)at.Kind);
-        row.RestTally = Steps.Write(tally);
+        row.RestTally = TallyForm.Write(tally);
         return tally;
     }
 
@@ -119,6 +119,6 @@ internal sealed class Tallies(AcademyDb db, SalonId salon, SalonBook book)
     private static void Write(TallyRow row, PathPlace last, Tally tally)
     {
         (row.LastAt, row.LastSource, row.LastKind) = (last.At, last.Source, last.Kind);
-        row.Tally = Steps.Write(tally);
+        row.Tally = TallyForm.Write(tally);
     }
 }

@@ -17,6 +17,18 @@ internal static class ProjectionTables
         var dogs = builder.Entity<DogRow>().ToTable("dogs");
         dogs.HasKey(row => new { row.SalonId, row.Id });
         dogs.HasIndex(row => new { row.SalonId, row.Name });
+        dogs.HasIndex(row => new
+        {
+            row.SalonId,
+            row.Search,
+            row.Id,
+        });
+        dogs.HasIndex(row => new
+        {
+            row.SalonId,
+            row.LastGroomAt,
+            row.Name,
+        });
         var grooms = builder.Entity<GroomRow>().ToTable("grooms");
         grooms.HasKey(row => new { row.SalonId, row.Id });
         grooms.HasIndex(row => new
@@ -32,6 +44,7 @@ internal static class ProjectionTables
             row.State,
             row.By,
         });
+        grooms.HasIndex(row => new { row.SalonId, row.EndedAt }).HasFilter("watcher IS NULL");
         var doers = builder.Entity<GroomDoerRow>().ToTable("groom_doers");
         doers.HasKey(row => new
         {
@@ -48,13 +61,55 @@ internal static class ProjectionTables
         doers.HasIndex(row => new
         {
             row.SalonId,
+            row.Person,
+            row.SignedAt,
+        });
+        doers.HasIndex(row => new
+        {
+            row.SalonId,
             row.SignOff,
             row.EndedAt,
         });
+        doers.HasIndex(row => new
+        {
+            row.SalonId,
+            row.SignOff,
+            row.Watcher,
+            row.EndedAt,
+        });
+        doers
+            .HasIndex(row => new
+            {
+                row.SalonId,
+                row.SignedAt,
+                row.SignOff,
+            })
+            .HasFilter("is_late");
         var incidents = builder.Entity<IncidentRow>().ToTable("incidents");
         incidents.HasKey(row => new { row.SalonId, row.Id });
-        incidents.HasIndex(row => new { row.SalonId, row.ReviewedAt });
-        builder.Entity<DisputeRow>().ToTable("disputes").HasKey(row => new { row.SalonId, row.SignOff });
+        incidents.HasIndex(row => new
+        {
+            row.SalonId,
+            row.ReviewedAt,
+            row.IsCritical,
+            row.ReportedAt,
+            row.Id,
+        });
+        var disputes = builder.Entity<DisputeRow>().ToTable("disputes");
+        disputes.HasKey(row => new { row.SalonId, row.SignOff });
+        disputes.HasIndex(row => new
+        {
+            row.SalonId,
+            row.AnsweredAt,
+            row.At,
+            row.SignOff,
+        });
+        disputes.HasIndex(row => new
+        {
+            row.SalonId,
+            row.By,
+            row.At,
+        });
         var presences = builder.Entity<PresenceRow>().ToTable("presences");
         presences.HasKey(row => new { row.SalonId, row.Id });
         presences.HasIndex(row => new { row.SalonId, row.Day });
@@ -88,7 +143,12 @@ internal static class ProjectionTables
             });
         var attempts = builder.Entity<AttemptRow>().ToTable("attempts");
         attempts.HasKey(row => new { row.SalonId, row.Id });
-        attempts.HasIndex(row => new { row.SalonId, row.Person });
+        attempts.HasIndex(row => new
+        {
+            row.SalonId,
+            row.Person,
+            row.HandedInAt,
+        });
         var sittings = builder.Entity<SittingRow>().ToTable("sittings");
         sittings.HasKey(row => new { row.SalonId, row.Id });
         sittings.HasIndex(row => new

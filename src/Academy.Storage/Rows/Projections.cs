@@ -177,8 +177,8 @@ public sealed class TallyRow
     public Guid LastSource { get; set; }
     public int LastKind { get; set; }
 
-    /// <summary>The tally as JSON.</summary>
-    public string Tally { get; set; } = "";
+    /// <summary>The tally in its <see cref="Academy.Storage.Projections.TallyForm"/>.</summary>
+    public byte[] Tally { get; set; } = [];
 
     /// <summary>Steps after the resting point.</summary>
     public int StepsSince { get; set; }
@@ -187,7 +187,7 @@ public sealed class TallyRow
     public DateTimeOffset? RestAt { get; set; }
     public Guid? RestSource { get; set; }
     public int? RestKind { get; set; }
-    public string? RestTally { get; set; }
+    public byte[]? RestTally { get; set; }
 }
 
 /// <summary>A quiz that somebody began and has not handed in: what was drawn, what was answered so far. Not a fact yet.</summary>

@@ -1,6 +1,7 @@
 using Academy.Storage;
 using Academy.Storage.Accounts;
 using Academy.Storage.Ledgers;
+using Academy.Storage.Projections;
 using Academy.Storage.Sqlite;
 
 namespace Academy.Web.Shell;
@@ -46,8 +47,14 @@ public static class StorageSetup
     public static string PathOf(Site site) => Path.Combine(site.DataFolder, site.Demo ? "demo.db" : "academy.db");
 
     /// <summary>Brings the tables to this version before anything is answered.</summary>
-    public static Task MigrateAcademyAsync(this WebApplication app) =>
-        app.Services.GetRequiredService<DatabaseFile>().MigrateAsync(app.Lifetime.ApplicationStopping);
+    public static async Task MigrateAcademyAsync(this WebApplication app)
+    {
+        var stop = app.Lifetime.ApplicationStopping;
+        await app.Services.GetRequiredService<DatabaseFile>().MigrateAsync(stop);
+        await using var scope = app.Services.CreateAsyncScope();
+        var refolding = new Refolding(scope.ServiceProvider.GetRequiredService<AcademyDb>());
+        await refolding.RefoldOldFormsAsync(app.Services.GetRequiredService<TimeProvider>().GetUtcNow(), stop);
+    }
 
     private static void AddStorageOver(this IServiceCollection services, DatabaseFile file)
     {

@@ -3,8 +3,10 @@ using Academy.Competence.Facts;
 using Academy.Competence.Grooms;
 using Academy.Competence.SignOffs;
 using Academy.Competence.Skills;
+using Academy.Competence.Standings;
 using Academy.Storage.Ledgers;
 using Academy.Storage.Projections;
+using Microsoft.EntityFrameworkCore;
 
 namespace Academy.Storage.Tests.Projections;
 
@@ -17,7 +19,7 @@ public sealed class RebuildingTests
     [Fact]
     public async Task Tables_written_anew_from_the_ledger_are_the_tables_that_were_kept()
     {
-        using var salon = await BusyAsync();
+        using var salon = await TestSalon.BusyAsync();
         var kept = await ProjectionDump.OfAsync(salon.Database, Stop);
 
         var facts = await salon.InDbAsync(db => new Rebuilding(db).RebuildAsync(TestSalon.Salon, Afternoon.AddDays(2)));
@@ -28,14 +30,14 @@ public sealed class RebuildingTests
 
     [Theory]
     [InlineData("DELETE FROM steps")]
-    [InlineData("UPDATE tallies SET tally = replace(tally, '\"row\":', '\"row\":1')")]
+    [InlineData("UPDATE tallies SET tally = zeroblob(8)")]
     [InlineData(
         "DELETE FROM tallies; DELETE FROM grooms; DELETE FROM groom_doers; DELETE FROM dogs; DELETE FROM record_versions"
     )]
     [InlineData("INSERT INTO presences VALUES (randomblob(16), '2026-01-05', randomblob(16), 0, randomblob(16), 1)")]
     public async Task Whatever_happened_to_the_tables_the_ledger_brings_them_back(string sql)
     {
-        using var salon = await BusyAsync();
+        using var salon = await TestSalon.BusyAsync();
         var kept = await ProjectionDump.OfAsync(salon.Database, Stop);
         salon.Database.Tamper(
             sql.Replace(
@@ -52,7 +54,12 @@ public sealed class RebuildingTests
 
     [Theory]
     [InlineData(
-        "UPDATE tallies SET tally = replace(tally, '\"rated\":2', '\"rated\":3') WHERE skill = 'wire'",
+        "UPDATE tallies SET tally = (SELECT other.tally FROM tallies other WHERE other.skill = 'nails') WHERE skill = 'wire'",
+        "wire",
+        StandingFaultKind.TallyDiffers
+    )]
+    [InlineData(
+        "UPDATE tallies SET tally = substr(tally, 1, length(tally) - 1) WHERE skill = 'wire'",
         "wire",
         StandingFaultKind.TallyDiffers
     )]
@@ -65,12 +72,38 @@ public sealed class RebuildingTests
     [InlineData("UPDATE steps SET known_until = NULL WHERE skill = 'wire'", "wire", StandingFaultKind.StepsDiffer)]
     public async Task A_cache_that_does_not_say_what_the_facts_say_is_found(string sql, string skill, StandingFaultKind kind)
     {
-        using var salon = await BusyAsync();
+        using var salon = await TestSalon.BusyAsync();
 
         Assert.True(salon.Database.Tamper(sql) > 0, "nothing was tampered with");
 
         var first = Assert.Single(await salon.InDbAsync(db => new StandingsCheck(db).CheckAllAsync(Stop))).First;
         Assert.Equal((skill, kind), (first?.Skill.Value, first?.Kind));
+    }
+
+    [Fact]
+    public async Task A_tally_in_an_older_form_is_folded_again_where_it_is_read_and_once_for_all_at_the_start()
+    {
+        using var salon = await TestSalon.BusyAsync();
+        var (kept, standing) = (await ProjectionDump.OfAsync(salon.Database, Stop), await WireAsync(salon));
+        salon.Database.Tamper("""UPDATE tallies SET tally = '{"row":3,"rated":7}', rest_tally = '{"row":1}'""");
+
+        Assert.Equal(standing, await WireAsync(salon));
+        var paths = await salon.InDbAsync(db => new Refolding(db).RefoldOldFormsAsync(Afternoon.AddDays(2), Stop));
+
+        Assert.Equal(await salon.InDbAsync(db => db.Tallies.CountAsync(Stop)), paths);
+        Assert.Equal(kept, await ProjectionDump.OfAsync(salon.Database, Stop));
+        Assert.Equal(0, await salon.InDbAsync(db => new Refolding(db).RefoldOldFormsAsync(Afternoon.AddDays(2), Stop)));
+    }
+
+    [Fact]
+    public async Task A_damaged_tally_gives_no_standing_and_says_what_is_wrong()
+    {
+        using var salon = await TestSalon.BusyAsync();
+        salon.Database.Tamper("UPDATE tallies SET tally = substr(tally, 1, length(tally) - 1) WHERE skill = 'wire'");
+
+        var said = await Assert.ThrowsAsync<FormatException>(() => WireAsync(salon));
+
+        Assert.Contains("checksum", said.Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -88,6 +121,9 @@ public sealed class RebuildingTests
         Assert.Equal(5, (await salon.StandingAsync(TestSalon.Pim, SkillBook.Wire, Afternoon.AddDays(4))).Tally.Rated);
     }
 
+    private static Task<Standing> WireAsync(TestSalon salon) =>
+        salon.StandingAsync(TestSalon.Pim, SkillBook.Wire, Afternoon.AddDays(2));
+
     private static async Task<List<Groom>> LogManyAsync(TestSalon salon, int count)
     {
         var pim = await salon.PersonAsync(TestSalon.Pim);
@@ -104,25 +140,5 @@ public sealed class RebuildingTests
             return true;
         });
         return grooms;
-    }
-
-    // One of each kind of thing that the tables hold.
-    private static async Task<TestSalon> BusyAsync()
-    {
-        var salon = await TestSalon.OpenAsync();
-        await salon.ClearAsync(SkillBook.Nails, Afternoon.AddHours(-2));
-        var first = await salon.LogAsync(Afternoon.AddHours(-1), TestSalon.Rosa);
-        var second = await salon.LogAsync(Afternoon, TestSalon.Rosa);
-        var judged = await salon.SignAsync(first.Id, Afternoon.AddHours(1), SupportLevel.HandsOn);
-        await salon.SignAsync(second.Id, Afternoon.AddHours(1));
-        await salon.DisputeAsync(judged, Afternoon.AddHours(2));
-        await salon.SignAsync(first.Id, Afternoon.AddHours(3), SupportLevel.TalkedThrough, replaces: judged);
-        await salon.ReportAsync(second, Afternoon.AddHours(4));
-        await salon.LogAsync(Afternoon.AddHours(-3), watcher: null, Afternoon.AddHours(5));
-        await salon.TickAsync(TestSalon.Rosa, Afternoon);
-        await salon.ReadRoomAsync(Afternoon);
-        await salon.StartAsync(Afternoon.AddDays(1));
-        await salon.WorkedElsewhereAsync(SkillBook.Wire, Afternoon.AddDays(1));
-        return salon;
     }
 }
