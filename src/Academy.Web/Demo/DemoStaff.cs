@@ -1,0 +1,93 @@
+using Academy.Competence;
+using Academy.Competence.Decisions;
+using Academy.Competence.Dogs;
+using Academy.Competence.People;
+using Academy.Competence.Quizzes;
+using Academy.Competence.Salons;
+using Academy.Competence.Skills;
+
+namespace Academy.Web.Demo;
+
+/// <summary>How the demo salon opens, and who comes and goes.</summary>
+internal sealed class DemoStaff(DemoStory story, IReadOnlyList<Module> modules, Dog[] dogs)
+{
+    public void OpenTheDoors()
+    {
+        var first = story.Today.AddDays(-DemoCast.DaysBack);
+        var at = story.At(first, 8);
+        story.Tell(
+            Keeping.Open(new(DemoCast.SalonName), story.Zone, DemoStory.PersonOf(DemoCast.Owner, first), first),
+            DemoCast.Owner.Id,
+            at
+        );
+        story.Tell(
+            Keeping.Describe(new(DemoCast.SalonName), new("Marram Bay Veterinary Surgery"), new("01632 960147"), DemoStory.Owner),
+            DemoCast.Owner.Id,
+            at
+        );
+        foreach (var module in modules)
+            story.Tell(
+                Keeping.SeeEdition(
+                    module.Name,
+                    module.Edition,
+                    module.SafetyCriticalSince,
+                    module.RefresherDays,
+                    module.RenewedEachSpring,
+                    module.Hash
+                ),
+                DemoCast.Owner.Id,
+                at
+            );
+        foreach (var dog in dogs)
+            story.Tell(DogKeeping.Describe(dog, story.Today), DemoCast.Owner.Id, at);
+    }
+
+    public void Join(DateOnly day)
+    {
+        foreach (
+            var member in DemoCast.All.Where(member => member.Role != Role.Owner && member.JoinedDaysAgo == story.DaysAgo(day))
+        )
+            story.Tell(
+                Staffing.Describe(DemoStory.PersonOf(member, day), before: null, DemoStory.Owner, owners: 1),
+                DemoCast.Owner.Id,
+                story.At(day, 8, 5)
+            );
+        if (story.DaysAgo(day) == DemoCast.DaysBack)
+            foreach (var member in DemoCast.All.Where(member => member.Role != Role.Junior))
+                Declare(member, day);
+        foreach (var member in DemoCast.All.Where(member => member.LeftDaysAgo == story.DaysAgo(day)))
+            story.Tell(
+                Staffing.Leave(story.Floor.Book.Find(member.Id)!, day, DemoStory.Owner, owners: 1),
+                DemoCast.Owner.Id,
+                story.At(day, 8, 5)
+            );
+    }
+
+    private void Declare(CastMember member, DateOnly day)
+    {
+        var at = story.At(day, 8, 10);
+        var words = new Words("Years at the table before this book began; seen working by the owner.");
+        foreach (var standing in story.Floor.Team(at).Of(member.Id).Where(standing => IsDeclared(member, standing.Skill)))
+            story.Tell(
+                Clearing.Declare(
+                    new(story.NextId()),
+                    standing,
+                    isSomebodyAlone: false,
+                    story.Floor.Book.Find(member.Id)!,
+                    DemoStory.Owner,
+                    day,
+                    words,
+                    at,
+                    story.Zone
+                ),
+                DemoCast.Owner.Id,
+                at
+            );
+    }
+
+    private static bool IsDeclared(CastMember member, SkillCode skill) =>
+        skill != SkillBook.CabinetDrying
+        && skill != SkillBook.Hairless
+        && (skill != SkillBook.Corded || member == DemoCast.Bettina)
+        && (skill != SkillBook.Seizures || member == DemoCast.Owner);
+}
