@@ -18,5 +18,6 @@ function suggest() {
 
 breed?.addEventListener("change", suggest);
 breed?.form.addEventListener("click", (event) => {
-  suggested = suggested.filter((choice) => choice !== event.target && choice.name !== event.target.name);
+  const isTaken = (choice) => choice === event.target || (choice.type === "radio" && choice.name === event.target.name);
+  suggested = suggested.filter((choice) => !isTaken(choice));
 });

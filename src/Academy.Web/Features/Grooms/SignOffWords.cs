@@ -12,7 +12,7 @@ internal static class SignOffWords
 {
     public static SignOffLine Of(SignOff signed, GroomStory story, Listed<DisputeStory> disputes, Names names) =>
         new(
-            Paths.SignOff(signed.Groom.Value, signed.Subject.Value),
+            Paths.Dispute(signed.Id.Value),
             $"{names.Of(signed.Senior)} on {names.Of(signed.Subject)}, {names.Time.At(signed.SignedAt)}",
             $"{(int)signed.Level}, {Say.Word(signed.Level)}: {Say.Note(signed.Level)}",
             [
