@@ -1,86 +1,42 @@
+using Academy.Modules;
 using Academy.Web.Tests.Hosting;
-using Microsoft.AspNetCore.Hosting;
+using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
-
-[assembly: AssemblyFixture(typeof(Academy.Browser.Tests.DemoPortal))]
 
 namespace Academy.Browser.Tests;
 
-/// <summary>
-/// The demo salon behind a real port, and a real Chromium. Started once for all tests: each steps in anew, in a browser context of
-/// its own. The clock stands at a morning in June.
-/// </summary>
-public sealed class DemoPortal : IAsyncLifetime
+/// <summary>The demo salon behind a real port. The clock stands at an afternoon in June: the day's grooms wait for their sign-offs.</summary>
+public sealed class DemoPortal : IAsyncDisposable
 {
-    private readonly PortalHost _portal = new PortalHost()
-        .With("Demo", "true")
-        .With("Site:FillDemo", "true")
-        .With("Modules:Folder", Path.Combine(Root(), "modules"));
-    private IPlaywright? _playwright;
-    private IBrowser? _browser;
+    private readonly Chrome _chrome;
+    private readonly string _address;
 
-    public string Address { get; private set; } = "";
+    private DemoPortal(Chrome chrome, PortalHost portal, string address) =>
+        (_chrome, Portal, _address) = (chrome, portal, address);
 
-    public async ValueTask InitializeAsync()
+    /// <summary>The portal itself, for what a test must look up.</summary>
+    public PortalHost Portal { get; }
+
+    public static async Task<DemoPortal> StartAsync(Chrome chrome)
     {
-        _portal.UseKestrel(0);
-        _portal.StartServer();
-        Address = _portal.ClientOptions.BaseAddress.ToString().TrimEnd('/');
-        _playwright = await Playwright.CreateAsync();
-        _browser = await _playwright.Chromium.LaunchAsync(
-            new()
-            {
-                ExecutablePath = Environment.GetEnvironmentVariable("ACADEMY_CHROMIUM") ?? "/usr/bin/chromium",
-                Args =
-                [
-                    "--disable-background-networking",
-                    "--disable-component-update",
-                    "--disable-sync",
-                    "--no-first-run",
-                    "--disable-gpu",
-                    "--disable-dev-shm-usage",
-                ],
-            }
-        );
+        var portal = new PortalHost().With("Demo", "true").With("Site:FillDemo", "true").With("Modules:Folder", Ports.Modules);
+        portal.Clock.Advance(TimeSpan.FromHours(6));
+        return new DemoPortal(chrome, portal, await Task.Run(portal.Listen));
     }
 
-    public async ValueTask DisposeAsync()
-    {
-        if (_browser is not null)
-            await _browser.DisposeAsync();
-        _playwright?.Dispose();
-        await _portal.DisposeAsync();
-    }
+    /// <summary>A module as it is studied here.</summary>
+    public Lesson Lesson(string module) => Portal.Services.GetRequiredService<ModuleLibrary>().Find(module)!;
 
-    private static string Root()
-    {
-        var folder = AppContext.BaseDirectory;
-        while (!File.Exists(Path.Combine(folder, "Academy.sln")))
-            folder = Path.GetDirectoryName(folder)!;
-        return folder;
-    }
-
-    /// <summary>A browser of its own.</summary>
-    public async Task<IPage> OpenAsync(int width = 1280, ColorScheme scheme = ColorScheme.Light, bool scripts = true)
-    {
-        var context = await _browser!.NewContextAsync(
-            new()
-            {
-                BaseURL = Address,
-                ViewportSize = new() { Width = width, Height = 844 },
-                ColorScheme = scheme,
-                JavaScriptEnabled = scripts,
-            }
-        );
-        return await context.NewPageAsync();
-    }
+    public Task<IPage> OpenAsync(Device? device = null) => _chrome.OpenAsync(_address, device ?? Device.Desk);
 
     /// <summary>Steps in as somebody of the demo salon.</summary>
-    public async Task<IPage> AsAsync(string person, int width = 1280, ColorScheme scheme = ColorScheme.Light, bool scripts = true)
+    public async Task<IPage> AsAsync(string person, Device? device = null)
     {
-        var page = await OpenAsync(width, scheme, scripts);
+        var page = await OpenAsync(device);
         await page.GotoAsync("/sign-in");
         await page.GetByRole(AriaRole.Button, new() { Name = person }).ClickAsync();
         return page;
     }
+
+    public ValueTask DisposeAsync() => Portal.DisposeAsync();
 }
