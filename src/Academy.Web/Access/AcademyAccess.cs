@@ -25,6 +25,7 @@ public static class AcademyAccess
         builder.Services.AddScoped<IVetPhone, VetPhoneOfSalon>();
         builder.Services.AddAccounts();
         builder.Services.AddKeys();
+        builder.Services.AddHostedService<Sweep>();
         builder.Services.AddSessions();
         builder.Services.AddScoped<IAuthorizationHandler, WorksHereAsked>();
         builder.Services.AddAuthorization(Policies.Write);

@@ -64,6 +64,9 @@ public sealed class PortalHost : WebApplicationFactory<Program>
     /// <summary>Forms are sealed with the keys of the database, as they are outside tests; in most tests with keys of the moment.</summary>
     public bool KeepsKeys { get; init; }
 
+    /// <summary>The hourly sweep runs, as it does outside tests; in most tests it would add to what they count.</summary>
+    public bool Sweeps { get; init; }
+
     public PortalHost With(string setting, string value)
     {
         _settings[setting] = value;
@@ -181,6 +184,8 @@ public sealed class PortalHost : WebApplicationFactory<Program>
         builder.ConfigureLogging(log => log.ClearProviders().AddProvider(Log));
         builder.ConfigureTestServices(parts =>
         {
+            if (!Sweeps)
+                parts.Remove(parts.Single(part => part.ImplementationType == typeof(Sweep)));
             if (!KeepsKeys)
                 parts.AddSingleton<IDataProtectionProvider, EphemeralDataProtectionProvider>();
             parts.AddSingleton<TimeProvider>(Clock);
