@@ -34,6 +34,17 @@ public sealed class FormTests
     }
 
     [Fact]
+    public async Task The_lines_on_top_stand_in_the_order_of_the_page_and_are_counted_from_one()
+    {
+        var page = await SendAsync([new("Weight", "400"), new("Words", "Comb <first>")]);
+        var lines = page.QuerySelectorAll(".mend li a").ToList();
+        var fields = page.QuerySelectorAll(".field.err").Select(field => field.QuerySelector(".no-tag")!.TextContent).ToList();
+
+        Assert.Equal(["1", "2", "3"], lines.Select(line => line.QuerySelector(".no-tag")!.TextContent));
+        Assert.Equal(["1", "2", "3"], fields);
+    }
+
+    [Fact]
     public async Task What_was_typed_is_kept_and_is_only_text()
     {
         var page = await SendAsync([

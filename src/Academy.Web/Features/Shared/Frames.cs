@@ -54,5 +54,8 @@ public abstract class FramedView : RazorPage<dynamic>
             ? TempData["Said"] as string
             : null;
 
+    /// <summary>Whether the page asks for a password.</summary>
+    public bool AsksForSecrets => Shell.Tags.Secrets.AreAsked(Context);
+
     public string? Text(string key) => ViewData[key] as string;
 }

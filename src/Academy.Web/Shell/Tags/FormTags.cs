@@ -1,47 +1,64 @@
 using System.Collections;
 using System.Globalization;
-using System.Reflection;
+using System.Text.Encodings.Web;
 using Academy.Web.Features.Shared;
 using Microsoft.AspNetCore.Html;
 using Microsoft.AspNetCore.Mvc.ModelBinding;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using Microsoft.AspNetCore.Mvc.Rendering;
 using Microsoft.AspNetCore.Mvc.ViewFeatures;
 using Microsoft.AspNetCore.Razor.TagHelpers;
 
 namespace Academy.Web.Shell.Tags;
 
-/// <summary>What is wrong with a form: the same numbers and the same words on top of the page and beside each field.</summary>
-internal static class Mending
+/// <summary>
+/// What is wrong with a form: the same numbers and the same words on top of the page and beside each field, in the order in
+/// which the fields stand on the page. The summary is written when the whole page is drawn, so it knows that order.
+/// </summary>
+internal sealed class Mending
 {
-    public static IEnumerable<(string Key, string Words, int Number)> List(ViewContext view) =>
-        view
-            .ViewData.ModelState.SelectMany(field => field.Value!.Errors.Select(error => (field.Key, Words: Say(error))))
-            .Distinct()
-            .OrderBy(wrong => Place(PageOf(view), wrong.Key), StringComparer.Ordinal)
-            .Select((wrong, at) => (wrong.Key, wrong.Words, at + 1));
+    private readonly List<(string Key, string Words, int Number)> _told = [];
+    private readonly ModelStateDictionary _state;
 
-    public static IReadOnlyList<(string Words, int Number)> Of(ViewContext view, string key) =>
-        [.. List(view).Where(wrong => wrong.Key == key).Select(wrong => (wrong.Words, wrong.Number))];
-
-    private static TypeInfo? PageOf(ViewContext view) => (view.ActionDescriptor as CompiledPageActionDescriptor)?.ModelTypeInfo;
-
-    // The model state keeps short names first; a form declares its fields in the order in which the page asks them.
-    private static string Place(Type? page, string key)
+    private Mending(ModelStateDictionary state)
     {
-        var place = "";
-        foreach (var name in key.Split('.', '[').TakeWhile(_ => page is not null))
-        {
-            var fields = page!.GetProperties();
-            var at = Array.FindIndex(fields, field => field.Name == name);
-            place += at.ToString("D3", CultureInfo.InvariantCulture) + ".";
-            page = at < 0 ? null : fields[at].PropertyType;
-        }
+        _state = state;
+        Tell("");
+    }
 
-        return place;
+    public bool IsEmpty => _state.ErrorCount == 0;
+
+    public static Mending Of(ViewContext view)
+    {
+        var state = view.ViewData.ModelState;
+        if (view.HttpContext.Items[state] is not Mending there)
+            view.HttpContext.Items[state] = there = new Mending(state);
+        return there;
+    }
+
+    /// <summary>What is wrong with one field; it stands behind those that asked before it.</summary>
+    public IReadOnlyList<(string Words, int Number)> At(string key)
+    {
+        if (_told.TrueForAll(wrong => wrong.Key != key))
+            Tell(key);
+        return [.. _told.Where(wrong => wrong.Key == key).Select(wrong => (wrong.Words, wrong.Number))];
+    }
+
+    /// <summary>Everything, those last that stand beside no field of the page.</summary>
+    public IReadOnlyList<(string Key, string Words, int Number)> All()
+    {
+        foreach (var key in _state.Keys)
+            At(key);
+        return _told;
     }
 
     public static string Id(string key) => TagBuilder.CreateSanitizedId(key, "_");
+
+    private void Tell(string key)
+    {
+        if (_state.TryGetValue(key, out var field))
+            foreach (var words in field.Errors.Select(Say).Distinct())
+                _told.Add((key, words, _told.Count + 1));
+    }
 
     private static string Say(ModelError error) =>
         string.IsNullOrEmpty(error.ErrorMessage) ? "This could not be read. Write it again." : error.ErrorMessage;
@@ -56,8 +73,8 @@ public sealed class ErrorSummaryTag : TagHelper
 
     public override void Process(TagHelperContext context, TagHelperOutput output)
     {
-        var wrongs = Mending.List(View).ToList();
-        if (wrongs.Count == 0)
+        var mending = Mending.Of(View);
+        if (mending.IsEmpty)
         {
             output.SuppressOutput();
             return;
@@ -71,7 +88,7 @@ public sealed class ErrorSummaryTag : TagHelper
         output.Attributes.SetAttribute("tabindex", "-1");
         output.Attributes.Add(new TagHelperAttribute("autofocus"));
         output.Content.SetHtmlContent(Heading());
-        output.Content.AppendHtml(Lines(wrongs));
+        output.Content.AppendHtml(new Later(() => Lines(mending.All())));
         output.Content.AppendHtml(Drawn.Element("p", "small", "Everything you typed is still here."));
     }
 
@@ -82,7 +99,7 @@ public sealed class ErrorSummaryTag : TagHelper
         return heading;
     }
 
-    private static TagBuilder Lines(List<(string Key, string Words, int Number)> wrongs)
+    private static TagBuilder Lines(IEnumerable<(string Key, string Words, int Number)> wrongs)
     {
         var list = Drawn.Element("ol", null);
         foreach (var wrong in wrongs)
@@ -103,6 +120,12 @@ public sealed class ErrorSummaryTag : TagHelper
 
         return line.Holding(NumberTag.Of(wrong.Number)).Holding(Drawn.Element("span", null, wrong.Words));
     }
+}
+
+/// <summary>Made only when the page is written out, after everything on it was drawn.</summary>
+internal sealed class Later(Func<IHtmlContent> made) : IHtmlContent
+{
+    public void WriteTo(TextWriter writer, HtmlEncoder encoder) => made().WriteTo(writer, encoder);
 }
 
 internal static class NumberTag
@@ -152,7 +175,7 @@ public sealed class FieldTag(IHtmlGenerator html) : TagHelper
         output.AddShape(parts.IsWrong ? "field err" : "field");
         output.Content.SetHtmlContent(LabelOf(parts));
         output.Content.AppendHtml(parts.Notes());
-        output.Content.AppendHtml(InUnit(content.IsEmptyOrWhiteSpace ? Control(parts) : content));
+        output.Content.AppendHtml(Beside(content.IsEmptyOrWhiteSpace ? Control(parts) : content));
     }
 
     private TagBuilder LabelOf(Parts parts)
@@ -162,8 +185,24 @@ public sealed class FieldTag(IHtmlGenerator html) : TagHelper
         return label.Holding(parts.Title());
     }
 
-    private IHtmlContent InUnit(IHtmlContent control) =>
-        Unit is null ? control : Drawn.Element("div", "unit").Holding(control).Holding(Drawn.Element("span", null, Unit));
+    private IHtmlContent Beside(IHtmlContent control) =>
+        Type == "password" ? Drawn.Element("div", "unit").Holding(control).Holding(Show())
+        : Unit is null ? control
+        : Drawn.Element("div", "unit").Holding(control).Holding(Drawn.Element("span", null, Unit));
+
+    // The script takes "hidden" away: without one the button could do nothing.
+    private TagBuilder Show()
+    {
+        Secrets.Mark(View.HttpContext);
+        var show = Drawn
+            .Element("button", "act2")
+            .Holding(Drawn.Element("span", null, "Show").Holding(Drawn.Unseen(" password")));
+        show.Attributes["type"] = "button";
+        show.Attributes["data-shows"] = Mending.Id(View.ViewData.TemplateInfo.GetFullHtmlFieldName(For.Name));
+        show.Attributes["aria-pressed"] = "false";
+        show.Attributes["hidden"] = "hidden";
+        return show;
+    }
 
     private TagBuilder Control(Parts parts)
     {
@@ -214,6 +253,14 @@ public sealed class FieldTag(IHtmlGenerator html) : TagHelper
             control.MergeAttribute(name, value, replaceExisting: true);
         }
     }
+}
+
+/// <summary>Whether a page asks for a password: only then is the script that can show it sent along.</summary>
+public static class Secrets
+{
+    public static bool AreAsked(HttpContext http) => http.Items.ContainsKey(typeof(Secrets));
+
+    internal static void Mark(HttpContext http) => http.Items[typeof(Secrets)] = true;
 }
 
 /// <summary>A control that the page wrote itself inside a <c>field</c>: tied to the field's hint and error.</summary>
@@ -369,7 +416,7 @@ internal sealed record Parts(string Id, string Label, string? Hint, IReadOnlyLis
     public static Parts Of(ViewContext view, string expression, string label, string? hint)
     {
         var key = view.ViewData.TemplateInfo.GetFullHtmlFieldName(expression);
-        return new Parts(Mending.Id(key), label, hint, Mending.Of(view, key));
+        return new Parts(Mending.Id(key), label, hint, Mending.Of(view).At(key));
     }
 
     public IHtmlContent Title()
