@@ -11,7 +11,7 @@ internal sealed record Source(string Path, string Text)
 /// <summary>The house as written.</summary>
 internal static class Text
 {
-    public static string Root { get; } = FindRoot();
+    public static string Root { get; } = Repository.Root;
 
     /// <summary>Every source file of this ending below src, without what a build puts there.</summary>
     public static IReadOnlyList<Source> Files(string ending) =>
@@ -30,13 +30,4 @@ internal static class Text
 
     public static bool IsOrIsBelow(string name, string room) =>
         name == room || name.StartsWith(room + ".", StringComparison.Ordinal);
-
-    private static string FindRoot()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Academy.sln")))
-            folder = folder.Parent;
-        return folder?.FullName
-            ?? throw new InvalidOperationException("These tests read the source: run them from the repository.");
-    }
 }

@@ -59,11 +59,5 @@ public partial class ReasonsTests
         ];
 
     /// <summary>The folder of the trade's source, found from the folder of the tests' own.</summary>
-    private static string Trade()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder.FullName, "Academy.sln")))
-            folder = folder.Parent ?? throw new InvalidOperationException("The tests do not run inside the project's folder.");
-        return Path.Combine(folder.FullName, "src", "Academy.Competence");
-    }
+    private static string Trade() => Repository.Folder("src/Academy.Competence");
 }

@@ -12,7 +12,7 @@ public sealed class DemoHistoryTests
 {
     private static readonly DateTimeOffset Now = new(2026, 11, 25, 14, 30, 0, TimeSpan.Zero);
 
-    private static readonly IReadOnlyList<Module> Library = ModuleLibrary.Load(Path.Combine(Root(), "modules")).Modules;
+    private static readonly IReadOnlyList<Module> Library = ModuleLibrary.Load(Path.Combine(Repository.Root, "modules")).Modules;
 
     private static readonly DemoFloor Floor = DemoHistory.Floor(Now, Library);
 
@@ -59,12 +59,4 @@ public sealed class DemoHistoryTests
             Floor.Told.SelectMany(told => told.Granted.Facts).OfType<GroomLogged>(),
             DemoHistory.Of(Now, Library).SelectMany(told => told.Granted.Facts).OfType<GroomLogged>()
         );
-
-    private static string Root()
-    {
-        var folder = AppContext.BaseDirectory;
-        while (!File.Exists(Path.Combine(folder, "Academy.sln")))
-            folder = Path.GetDirectoryName(folder)!;
-        return folder;
-    }
 }
