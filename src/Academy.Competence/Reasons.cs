@@ -127,6 +127,12 @@ public enum WordsFor
 
     /// <summary>Why a groom ended early.</summary>
     EndedEarly,
+
+    /// <summary>What was said about a flagged groom.</summary>
+    SpokenAbout,
+
+    /// <summary>Why words are erased.</summary>
+    Erasure,
 }
 
 /// <summary>The support level was not chosen.</summary>
@@ -215,6 +221,18 @@ public sealed record AnsweredAlready : Reason;
 
 /// <summary>Only the person whose groom was judged may dispute the sign-off.</summary>
 public sealed record NotHerSignOff : Reason;
+
+/// <summary>The flagged groom was spoken about already, or is not flagged.</summary>
+public sealed record NothingToSpeakAbout : Reason;
+
+/// <summary>Nobody disputed this sign-off: there is nothing to answer.</summary>
+public sealed record NotDisputed : Reason;
+
+/// <summary>The standing is another person's.</summary>
+public sealed record NotHerStanding(SkillCode Skill) : Reason;
+
+/// <summary>The entry holds no free words, or they are erased already.</summary>
+public sealed record NothingToErase : Reason;
 
 /// <summary>There is an open dispute already.</summary>
 public sealed record DisputedAlready : Reason;

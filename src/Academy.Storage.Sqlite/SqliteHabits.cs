@@ -27,6 +27,10 @@ internal sealed class SqliteHabits : DatabaseHabits, IDisposable
         return Task.CompletedTask;
     }
 
+    // Erased pages are overwritten (secure_delete); the log of changes beside the file still holds what stood there.
+    public override Task LetGoAsync(DbContext db) =>
+        db.Database.ExecuteSqlRawAsync("PRAGMA wal_checkpoint(TRUNCATE)", CancellationToken.None);
+
     public void Dispose() => _turn.Dispose();
 
     private sealed class Turn(SemaphoreSlim turn) : IDisposable

@@ -46,6 +46,8 @@ public sealed class AcademyDb : IdentityUserContext<Account, Guid>, IDataProtect
 
     public DbSet<DisputeRow> Disputes => Set<DisputeRow>();
 
+    public DbSet<FlagRow> Flags => Set<FlagRow>();
+
     public DbSet<PresenceRow> Presences => Set<PresenceRow>();
 
     public DbSet<ReadingRow> Readings => Set<ReadingRow>();
@@ -117,6 +119,13 @@ public sealed class AcademyDb : IdentityUserContext<Account, Guid>, IDataProtect
         ChangeTracker.DetectChanges();
         await SaveChangesAsync();
         ChangeTracker.Clear();
+    }
+
+    /// <summary>Lets go of what was erased, also in the files that the database keeps beside its own.</summary>
+    public async Task LetGoAsync()
+    {
+        using var turn = await _habits.TakeTurnAsync();
+        await _habits.LetGoAsync(this);
     }
 
     public override int SaveChanges(bool acceptAllChangesOnSuccess) =>

@@ -19,4 +19,7 @@ public abstract class DatabaseHabits : IInterceptor
     /// put together anew for each row costs many times what the row itself does.
     /// </summary>
     public abstract Task InsertAsync(DbContext db);
+
+    /// <summary>Sees to it that what was erased is in none of the database's own files any more. Called after the erasure is kept.</summary>
+    public abstract Task LetGoAsync(DbContext db);
 }

@@ -15,8 +15,11 @@ namespace Academy.Storage;
 /// <summary>A record and the version it was read at: it comes back with the form as <see cref="Expected"/>.</summary>
 public sealed record Known<T>(T Record, long Version);
 
-/// <summary>What is known of one groom: its story once it was told, its start where it was started first, disputes over it.</summary>
-public sealed record GroomRecord(GroomStory? Story, StartedGroom? Start, Listed<DisputeStory> Disputes);
+/// <summary>
+/// What is known of one groom: its story once it was told, its start where it was started first, disputes over it, and what is
+/// flagged of it.
+/// </summary>
+public sealed record GroomRecord(GroomStory? Story, StartedGroom? Start, Listed<DisputeStory> Disputes, Listed<FlagStory> Flags);
 
 /// <summary>
 /// Reads whole records for decisions. Everything is found through a salon: what is another's is not there. The As-known reads
@@ -201,7 +204,12 @@ public sealed class RecordBook(AcademyDb db, BookShelf shelf)
         if (facts.Count == 0)
             return null;
 
-        var record = new GroomRecord(GroomStories.Of(facts), GroomStories.StartOf(facts), GroomStories.DisputesOf(facts));
+        var record = new GroomRecord(
+            GroomStories.Of(facts),
+            GroomStories.StartOf(facts),
+            GroomStories.DisputesOf(facts),
+            Flagging.Of(facts)
+        );
         return record is { Story: null, Start: null } ? null : new(record, await VersionOfAsync(salon, groom.Value, stop));
     }
 

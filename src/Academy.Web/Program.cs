@@ -2,9 +2,7 @@ using Academy.Web.Access;
 using Academy.Web.Commands;
 using Academy.Web.Demo;
 using Academy.Web.Features.Boards;
-using Academy.Web.Features.Decisions;
 using Academy.Web.Features.Ledgers;
-using Academy.Web.Features.OwnSkills;
 using Academy.Web.Library;
 using Academy.Web.Shell;
 
@@ -21,7 +19,7 @@ builder.Services.AddSingleton(TimeProvider.System);
 builder.AddAcademyShell();
 builder.AddAcademyAccess();
 builder.AddAcademyModules();
-builder.Services.AddBoards().AddOwnSkills().AddDecisions().AddLedgerPage();
+builder.Services.AddBoards().AddLedgerPage();
 if (builder.AddAcademyStorage() is { } reason)
 {
     await Console.Error.WriteLineAsync(reason.Sentence);

@@ -14,6 +14,7 @@ internal static class ProjectionDump
         "groom_doers",
         "incidents",
         "disputes",
+        "flags",
         "attempts",
         "presences",
         "readings",

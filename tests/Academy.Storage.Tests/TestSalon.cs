@@ -80,7 +80,9 @@ public sealed class TestSalon : IDisposable
         await salon.DisputeAsync(judged, afternoon.AddHours(2));
         await salon.SignAsync(first.Id, afternoon.AddHours(3), SupportLevel.TalkedThrough, replaces: judged);
         await salon.ReportAsync(second, afternoon.AddHours(4));
-        await salon.LogAsync(afternoon.AddHours(-3), watcher: null, afternoon.AddHours(5));
+        var alone = await salon.LogAsync(afternoon.AddHours(-3), watcher: null, afternoon.AddHours(5));
+        await salon.FlagAsync(alone, isSpokenAbout: true, afternoon.AddHours(6));
+        await salon.FlagAsync(second, isSpokenAbout: false, afternoon.AddHours(6));
         await salon.TickAsync(Rosa, afternoon);
         await salon.ReadRoomAsync(afternoon);
         await salon.StartAsync(afternoon.AddDays(1));
@@ -234,7 +236,35 @@ public sealed class TestSalon : IDisposable
     }
 
     public async Task DisputeAsync(SignOff signed, DateTimeOffset at) =>
-        await KeepAsync(Disputing.Dispute(signed, isDisputed: false, await PersonAsync(Pim), new Words("it went well")), Pim, at);
+        await KeepAsync(
+            Disputing.Dispute(
+                await StoryAsync(signed.Groom),
+                signed,
+                isDisputed: false,
+                await PersonAsync(Pim),
+                new Words("it went well")
+            ),
+            Pim,
+            at
+        );
+
+    public async Task FlagAsync(Groom groom, bool isSpokenAbout, DateTimeOffset at)
+    {
+        var told = groom with { Watcher = null };
+        var dog = (await ReadAsync(book => book.DogAsync(Salon, groom.Dog, Stop)))!.Record;
+        var then = new KnownThen(
+            dog,
+            await ReadAsync(book => book.TeamAsync(Salon, at, Stop)),
+            new HashSet<PersonId>(),
+            new(),
+            Zone
+        );
+        await KeepAsync(Flagging.Flag(told, [], then), Pim, at);
+        if (!isSpokenAbout)
+            return;
+        var flag = (await ReadAsync(book => book.GroomAsync(Salon, groom.Id, Stop)))!.Record.Flags[0];
+        await KeepAsync(Flagging.SpeakAbout(flag, await PersonAsync(Ina), new Words("we spoke")), Ina, at.AddHours(1));
+    }
 
     public async Task TickAsync(PersonId person, DateTimeOffset at) =>
         await KeepAsync(

@@ -39,7 +39,7 @@ public static class Clearing
     {
         var today = SalonDay.Of(now, zone);
         var reasons = AgainstSigning(asked, person, owner, today)
-            .Concat(asked.SelectMany(one => AgainstOne(one, against, today)))
+            .Concat(asked.SelectMany(one => AgainstOne(one, person, against, today)))
             .Concat(against && reason.IsEmpty ? [new WordsNeeded(WordsFor.Exception)] : []);
         return Decision.Of(reasons, () => asked.Select(Write).ToListed());
 
@@ -105,6 +105,8 @@ public static class Clearing
         {
             if (owner.Role != Role.Owner)
                 yield return new OwnerOnly();
+            if (standing.Person != person.Id)
+                yield return new NotHerStanding(standing.Skill);
             if (!person.WorksOn(SalonDay.Of(now, zone)))
                 yield return new NotWorkingHere(person.Id);
             if (standing.Kind == StandingKind.Alone)
@@ -169,9 +171,11 @@ public static class Clearing
             yield return new NothingChosen();
     }
 
-    private static IEnumerable<Reason> AgainstOne(ClearanceAsked one, bool against, DateOnly today)
+    private static IEnumerable<Reason> AgainstOne(ClearanceAsked one, Person person, bool against, DateOnly today)
     {
         var standing = one.Standing;
+        if (standing.Person != person.Id)
+            yield return new NotHerStanding(standing.Skill);
         if (standing.Kind == StandingKind.Alone && standing.Tally.Clearance?.Limits == one.Limits)
             yield return new AloneAlready(standing.Skill);
         foreach (var stop in Stops(standing))

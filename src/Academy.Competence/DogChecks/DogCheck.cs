@@ -118,6 +118,19 @@ public static class DogCheck
         return new DogCheckAnswer(skills, nobody, two, unknown, cautions, people.ToListed());
     }
 
+    /// <summary>Whether somebody holds this skill for this dog by herself: alone in it, and no limit of hers in the way.</summary>
+    internal static bool Holds(
+        PersonId person,
+        SkillCode skill,
+        Dog dog,
+        Team team,
+        IReadOnlySet<PersonId> isIn,
+        HeatState heat
+    ) => !Lacks(person, skill, new Room(team, isIn, dog, heat, Newest: null)).Any();
+
+    /// <summary>Whether this skill takes two people, one of them a senior, whatever anybody's standing.</summary>
+    internal static bool TakesTwo(SkillCode skill) => TwoPeople.Contains(skill);
+
     /// <summary>The skills a dog asks for: its coats, the techniques booked, its hazards, and the day's.</summary>
     private static Listed<SkillCode> NamedBy(DogAsked asked, Listed<SkillCode> hazards, HeatState heat) =>
         CoatsOf(asked.Dog)
@@ -214,7 +227,7 @@ public static class DogCheck
     private static PersonAnswer Answer(Person person, Listed<SkillCode> skills, Room room, Listed<Reason> two, bool blocked)
     {
         var lacking = skills
-            .Select(skill => (Skill: skill, Lacks: Lacks(person, skill, room).ToListed()))
+            .Select(skill => (Skill: skill, Lacks: Lacks(person.Id, skill, room).ToListed()))
             .Where(one => !one.Lacks.IsEmpty)
             .ToList();
         var reasons = lacking.SelectMany(one => one.Lacks).Distinct().ToListed();
@@ -244,11 +257,11 @@ public static class DogCheck
             ? room.Team.People.Where(other => other.Id != person.Id && room.IsIn.Contains(other.Id))
             : room.SeniorsIn.Where(senior => senior.Id != person.Id && lacking.All(skill => Holds(senior, skill, room)));
 
-    private static bool Holds(Person senior, SkillCode skill, Room room) => !Lacks(senior, skill, room).Any();
+    private static bool Holds(Person senior, SkillCode skill, Room room) => !Lacks(senior.Id, skill, room).Any();
 
-    private static IEnumerable<Reason> Lacks(Person person, SkillCode skill, Room room)
+    private static IEnumerable<Reason> Lacks(PersonId person, SkillCode skill, Room room)
     {
-        var standing = room.Team[person.Id, skill];
+        var standing = room.Team[person, skill];
         if (standing is not { Kind: StandingKind.Alone })
         {
             var points = standing?.Findings.OfType<PointsFound>().FirstOrDefault();
@@ -270,7 +283,7 @@ public static class DogCheck
             else if (kilos > most)
                 yield return new TooHeavy(skill, kilos, most);
         }
-        if (limits.OnlyWithSeniorIn && !room.HasOtherSeniorIn(person.Id))
+        if (limits.OnlyWithSeniorIn && !room.HasOtherSeniorIn(person))
             yield return new NoSeniorIn(skill);
     }
 }

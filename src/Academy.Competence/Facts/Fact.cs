@@ -103,6 +103,15 @@ public sealed record GroomLogged(Groom Groom) : Fact
     public override DateTimeOffset? HappenedAt => Groom.EndedAt;
 }
 
+/// <summary>
+/// A groom told as done alone, in skills in which its doer was not alone by what was known when it began. Said anew it replaces
+/// what was said before; without skills it takes that back.
+/// </summary>
+public sealed record GroomFlagged(GroomId Groom, PersonId Person, Listed<SkillCode> Skills) : Fact;
+
+/// <summary>The owner has spoken about a flagged groom with whoever did it.</summary>
+public sealed record FlagSpokenAbout(GroomId Groom, PersonId Person, Words Says) : Fact;
+
 /// <summary>A sign-off, or a correction of one.</summary>
 public sealed record SignedOff(SignOff SignOff) : Fact
 {
@@ -229,3 +238,9 @@ public sealed record ModuleEditionSeen(
     bool RenewedEachSpring,
     string ContentHash
 ) : Fact;
+
+/// <summary>
+/// Free words of one entry of the ledger were erased. The entry stays in the chain with the seal of what is gone; names in the
+/// salon's book are not erased but described anew.
+/// </summary>
+public sealed record WordsErased(long Entry, Words Why) : Fact;

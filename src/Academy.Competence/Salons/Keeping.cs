@@ -85,6 +85,26 @@ public static class Keeping
         }
     }
 
+    /// <summary>The owner erases the free words of one entry of the ledger. What the entry says in codes and numbers stays.</summary>
+    /// <param name="entry">Its number.</param>
+    /// <param name="hasWords">Whether it holds free words that are not erased yet.</param>
+    /// <param name="owner">Who erases them.</param>
+    /// <param name="why">Why, without repeating them.</param>
+    public static Decision EraseWords(long entry, bool hasWords, Person owner, Words why)
+    {
+        return Decision.Of(Against(), new WordsErased(entry, why));
+
+        IEnumerable<Reason> Against()
+        {
+            if (owner.Role != Role.Owner)
+                yield return new OwnerOnly();
+            if (!hasWords)
+                yield return new NothingToErase();
+            if (why.IsEmpty)
+                yield return new WordsNeeded(WordsFor.Erasure);
+        }
+    }
+
     /// <summary>Keeps a room reading; -10 to 60 °C and 0 to 100 % can be a room, anything else is a slip.</summary>
     public static Decision ReadRoom(RoomReading reading, string room, DateTimeOffset now)
     {

@@ -8,7 +8,12 @@ namespace Academy.Competence.SignOffs;
 public static class Disputing
 {
     /// <summary>Whoever was judged disputes the sign-off in force.</summary>
-    public static Decision Dispute(SignOff signed, bool isDisputed, Person by, Words says)
+    /// <param name="story">The groom that was judged.</param>
+    /// <param name="signed">The sign-off disputed.</param>
+    /// <param name="isDisputed">Whether it was disputed before.</param>
+    /// <param name="by">Who disputes it.</param>
+    /// <param name="says">What she sees differently.</param>
+    public static Decision Dispute(GroomStory story, SignOff signed, bool isDisputed, Person by, Words says)
     {
         return Decision.Of(Against(), new SignOffDisputed(signed.Groom, signed.Id, by.Id, says));
 
@@ -16,6 +21,8 @@ public static class Disputing
         {
             if (signed.Subject != by.Id)
                 yield return new NotHerSignOff();
+            if (story.SignOffOf(signed.Subject)?.Id != signed.Id)
+                yield return new NotTheSignOffInForce();
             if (isDisputed)
                 yield return new DisputedAlready();
             if (says.IsEmpty)
@@ -23,8 +30,13 @@ public static class Disputing
         }
     }
 
-    /// <summary>The owner answers; where she was the judge the record says so.</summary>
-    public static Decision Answer(SignOff signed, bool isAnswered, Person owner, bool overturn, Words says)
+    /// <summary>The owner answers a dispute; where she was the judge the record says so.</summary>
+    /// <param name="signed">The sign-off disputed.</param>
+    /// <param name="dispute">The dispute over it; null where there is none.</param>
+    /// <param name="owner">Who answers.</param>
+    /// <param name="overturn">Whether the sign-off is taken back.</param>
+    /// <param name="says">What she answers.</param>
+    public static Decision Answer(SignOff signed, DisputeStory? dispute, Person owner, bool overturn, Words says)
     {
         return Decision.Of(
             Against(),
@@ -35,7 +47,9 @@ public static class Disputing
         {
             if (owner.Role != Role.Owner)
                 yield return new OwnerOnly();
-            if (isAnswered)
+            if (dispute is null || dispute.SignOff != signed.Id)
+                yield return new NotDisputed();
+            if (dispute is { Answer: not null })
                 yield return new AnsweredAlready();
             if (says.IsEmpty)
                 yield return new WordsNeeded(WordsFor.Answer);

@@ -18,6 +18,15 @@ public static class RunningOut
     public static int? DaysLeft(this Standing standing, DateOnly today) =>
         standing.LastDay() is { } last && last.DayNumber - today.DayNumber <= SoonDays ? last.DayNumber - today.DayNumber : null;
 
+    /// <summary>
+    /// Whether a standing is worth a word in the morning: stopped, to be checked, alone with a senior beside, or soon alone no
+    /// longer.
+    /// </summary>
+    public static bool IsToMind(this Standing standing, DateOnly today) =>
+        standing.Kind is StandingKind.CheckAgain or StandingKind.StoodDown
+        || standing is { Kind: StandingKind.Alone, IsWatched: true }
+        || standing.DaysLeft(today) is not null;
+
     private static IEnumerable<DateOnly?> LastDays(Standing standing) =>
         standing
             .Findings.SelectMany(finding =>

@@ -394,6 +394,42 @@ namespace Academy.Storage.Sqlite.Migrations
                     b.ToTable("edition_texts", (string)null);
                 });
 
+            modelBuilder.Entity("Academy.Storage.Rows.FlagRow", b =>
+                {
+                    b.Property<byte[]>("SalonId")
+                        .HasColumnType("BLOB")
+                        .HasColumnName("salon_id");
+
+                    b.Property<byte[]>("Groom")
+                        .HasColumnType("BLOB")
+                        .HasColumnName("groom");
+
+                    b.Property<byte[]>("Person")
+                        .HasColumnType("BLOB")
+                        .HasColumnName("person");
+
+                    b.Property<long>("At")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("at");
+
+                    b.Property<string>("Skills")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("skills");
+
+                    b.Property<long?>("SpokenAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("spoken_at");
+
+                    b.HasKey("SalonId", "Groom", "Person")
+                        .HasName("pk_flags");
+
+                    b.HasIndex("SalonId", "SpokenAt", "At")
+                        .HasDatabaseName("ix_flags_salon_id_spoken_at_at");
+
+                    b.ToTable("flags", (string)null);
+                });
+
             modelBuilder.Entity("Academy.Storage.Rows.GroomDoerRow", b =>
                 {
                     b.Property<byte[]>("SalonId")

@@ -20,7 +20,15 @@ public sealed class Ledger(AcademyDb db, BookShelf shelf)
     /// <summary>
     /// Keeps the facts, or says why not: this operation was done before, or somebody told the expected record anew in between.
     /// </summary>
-    public Task<Kept> KeepAsync(SalonId salon, Granted granted, Hand hand, OperationId operation, Expected? expected = null) =>
+    public async Task<Kept> KeepAsync(SalonId salon, Granted granted, Hand hand, OperationId operation, Expected? expected = null)
+    {
+        var kept = await KeepInOneGoAsync(salon, granted, hand, operation, expected);
+        if (granted.Facts.Any(fact => fact is WordsErased))
+            await db.LetGoAsync();
+        return kept;
+    }
+
+    private Task<Kept> KeepInOneGoAsync(SalonId salon, Granted granted, Hand hand, OperationId operation, Expected? expected) =>
         db.WriteAloneAsync(async () =>
         {
             await LockAsync(salon);

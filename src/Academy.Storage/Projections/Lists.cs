@@ -27,9 +27,12 @@ internal sealed class Lists(AcademyDb db, SalonId salon)
             LateSignOffAdmitted fact => AdmitAsync(fact),
             SignOffDisputed fact => DisputeAsync(fact, told),
             DisputeAnswered fact => AnswerAsync(fact, told),
+            GroomFlagged fact => FlagAsync(fact, told),
+            FlagSpokenAbout fact => SpeakAsync(fact, told),
             IncidentReported fact => ReportAsync(fact),
             IncidentReviewed fact => ReviewAsync(fact),
             AttemptHandedIn fact => HandInAsync(fact, told),
+            WordsErased fact => EraseAsync(fact),
             PresenceTicked fact => Tick(fact, told),
             RoomRead fact => Read(fact, told),
             _ => Task.CompletedTask,
@@ -180,6 +183,33 @@ internal sealed class Lists(AcademyDb db, SalonId salon)
             row.IsDisputed = isDisputed;
     }
 
+    private async Task FlagAsync(GroomFlagged fact, Recorded told)
+    {
+        var row = await db.Flags.FindAsync(salon.Value, fact.Groom.Value, fact.Person.Value);
+        if (row is null)
+            row = db
+                .Flags.Add(
+                    new FlagRow
+                    {
+                        SalonId = salon.Value,
+                        Groom = fact.Groom.Value,
+                        Person = fact.Person.Value,
+                    }
+                )
+                .Entity;
+        if (fact.Skills.IsEmpty)
+            db.Flags.Remove(row);
+        row.At = told.RecordedAt;
+        row.Skills = string.Join(',', fact.Skills.Select(skill => skill.Value));
+        row.SpokenAt = null;
+    }
+
+    private async Task SpeakAsync(FlagSpokenAbout fact, Recorded told)
+    {
+        if (await db.Flags.FindAsync(salon.Value, fact.Groom.Value, fact.Person.Value) is { } row)
+            row.SpokenAt = told.RecordedAt;
+    }
+
     private async Task ReportAsync(IncidentReported fact)
     {
         var incident = fact.Incident;
@@ -204,6 +234,32 @@ internal sealed class Lists(AcademyDb db, SalonId salon)
     {
         if (await db.Incidents.FindAsync(salon.Value, fact.Review.Incident.Value) is { } row)
             row.ReviewedAt = fact.Review.ReviewedAt;
+    }
+
+    // The words go at once, so that whatever is read of the entry from here on is read without them.
+    private async Task EraseAsync(WordsErased fact)
+    {
+        var entry = await db.Ledger.AsNoTracking().SingleAsync(row => row.SalonId == salon.Value && row.Seq == fact.Entry);
+        var words = await db
+            .Words.AsNoTracking()
+            .Where(row => row.SalonId == salon.Value && row.FactId == entry.FactId)
+            .ToListAsync();
+        foreach (var path in words.Select(row => row.Path).Where(path => Erasing.MayBeErased(entry.Kind, path)))
+            await db
+                .Words.Where(row => row.SalonId == salon.Value && row.FactId == entry.FactId && row.Path == path)
+                .ExecuteUpdateAsync(set =>
+                    set.SetProperty(row => row.Text, (string?)null).SetProperty(row => row.Key, (byte[]?)null)
+                );
+        if (entry.Kind == FactForms.CodeOf<DogDescribed>())
+            await DescribeAnewAsync(entry.Subject!.Value);
+    }
+
+    private async Task DescribeAnewAsync(Guid dog)
+    {
+        var facts = await db
+            .Ledger.Where(row => row.SalonId == salon.Value && row.Subject == dog)
+            .ReadAsync(db, CancellationToken.None);
+        await DescribeAsync(facts.Select(told => told.Fact).OfType<DogDescribed>().Last());
     }
 
     private async Task HandInAsync(AttemptHandedIn fact, Recorded told)

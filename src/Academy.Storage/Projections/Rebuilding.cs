@@ -49,6 +49,7 @@ public sealed class Rebuilding(AcademyDb db)
         await db.GroomDoers.Where(row => row.SalonId == salon.Value).ExecuteDeleteAsync();
         await db.Incidents.Where(row => row.SalonId == salon.Value).ExecuteDeleteAsync();
         await db.Disputes.Where(row => row.SalonId == salon.Value).ExecuteDeleteAsync();
+        await db.Flags.Where(row => row.SalonId == salon.Value).ExecuteDeleteAsync();
         await db.Presences.Where(row => row.SalonId == salon.Value).ExecuteDeleteAsync();
         await db.Readings.Where(row => row.SalonId == salon.Value).ExecuteDeleteAsync();
         await db.Attempts.Where(row => row.SalonId == salon.Value).ExecuteDeleteAsync();

@@ -110,6 +110,19 @@ internal static class ProjectionTables
             row.By,
             row.At,
         });
+        var flags = builder.Entity<FlagRow>().ToTable("flags");
+        flags.HasKey(row => new
+        {
+            row.SalonId,
+            row.Groom,
+            row.Person,
+        });
+        flags.HasIndex(row => new
+        {
+            row.SalonId,
+            row.SpokenAt,
+            row.At,
+        });
         var presences = builder.Entity<PresenceRow>().ToTable("presences");
         presences.HasKey(row => new { row.SalonId, row.Id });
         presences.HasIndex(row => new { row.SalonId, row.Day });

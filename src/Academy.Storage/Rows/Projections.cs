@@ -100,6 +100,19 @@ public sealed class DisputeRow
     public DateTimeOffset? AnsweredAt { get; set; }
 }
 
+/// <summary>A groom told as done alone by somebody who was not alone for it, until it is taken back.</summary>
+public sealed class FlagRow
+{
+    public Guid SalonId { get; set; }
+    public Guid Groom { get; set; }
+    public Guid Person { get; set; }
+    public DateTimeOffset At { get; set; }
+
+    /// <summary>The codes of the skills, with a comma between them.</summary>
+    public string Skills { get; set; } = "";
+    public DateTimeOffset? SpokenAt { get; set; }
+}
+
 /// <summary>A quiz handed in.</summary>
 public sealed class AttemptRow
 {

@@ -11,6 +11,8 @@ namespace Academy.Web.Demo;
 /// <summary>What goes wrong in the last weeks: a correction, two disputes, an incident, a near miss.</summary>
 internal sealed class DemoTrouble(DemoStory story)
 {
+    private static readonly Words s_tangle = new("The dog came with that tangle; it is in my log.");
+
     private int _corrected;
     private int _disputed;
     private bool _stopped;
@@ -66,13 +68,15 @@ internal sealed class DemoTrouble(DemoStory story)
             at,
             () =>
             {
-                var signed = story.Floor.Story(groom.Id).SignOffOf(groom.By)!;
+                var judged = story.Floor.Story(groom.Id);
+                var signed = judged.SignOffOf(groom.By)!;
                 story.Tell(
                     Disputing.Dispute(
+                        judged,
                         signed,
                         isDisputed: false,
                         story.Floor.Book.Find(groom.By)!,
-                        new("The dog came with that tangle; it is in my log.")
+                        s_tangle
                     ),
                     groom.By,
                     at
@@ -87,7 +91,7 @@ internal sealed class DemoTrouble(DemoStory story)
         story.Tell(
             Disputing.Answer(
                 signed,
-                isAnswered: false,
+                new DisputeStory(signed.Id, signed.Subject, at.AddDays(-2), s_tangle, Answer: null),
                 DemoStory.Owner,
                 overturn: false,
                 new("I looked at the dog with both of you: the judgement stands, and the tangle is noted.")

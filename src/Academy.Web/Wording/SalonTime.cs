@@ -44,9 +44,9 @@ public sealed record SalonTime(TimeZoneInfo Zone, DateTimeOffset Now)
     /// <summary>"9:02 on Tuesday 3 March", "9:02 today", "9:02 tomorrow", "9:02 on Friday" within the coming six days.</summary>
     public string At(DateTimeOffset at) => $"{Clock(at)} {OnDay(DayOf(at))}";
 
-    /// <summary>"2 hours left, until 17:10 on Friday", from three days on "4 days left"; once it is past "closed at 17:10 on Friday".</summary>
+    /// <summary>"2 hours left, until 17:10 on Friday", from two days on "6 days 21 hours left"; once it is past "closed at 17:10 on Friday".</summary>
     public string Left(DateTimeOffset until) =>
-        until <= Now ? $"closed at {At(until)}" : $"{Remaining(until - Now)} left, until {At(until)}";
+        until <= Now ? $"closed at {At(until)}" : $"{Span(until - Now)} left, until {At(until)}";
 
     /// <summary>"just now", "25 minutes ago", "3 hours ago", "2 days ago".</summary>
     public string Ago(DateTimeOffset at) =>
@@ -89,13 +89,12 @@ public sealed record SalonTime(TimeZoneInfo Zone, DateTimeOffset Now)
             _ => $"on {Day(day)}",
         };
 
-    private static string Remaining(TimeSpan span) =>
-        span < TimeSpan.FromDays(3) ? Span(span) : Counts.Of((int)span.TotalDays, "day");
-
     private static string Span(TimeSpan span) =>
         span < TimeSpan.FromMinutes(1) ? "less than a minute"
         : span < TimeSpan.FromHours(1) ? Counts.Of((int)span.TotalMinutes, "minute")
-        : Counts.Of((int)span.TotalHours, "hour");
+        : span < TimeSpan.FromDays(2) ? Counts.Of((int)span.TotalHours, "hour")
+        : span.Hours == 0 ? Counts.Of(span.Days, "day")
+        : $"{Counts.Of(span.Days, "day")} {Counts.Of(span.Hours, "hour")}";
 
     private static string Say(DateOnly day, string format) => day.ToString(format, Culture);
 

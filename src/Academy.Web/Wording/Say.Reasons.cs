@@ -43,6 +43,11 @@ public static partial class Say
                 $"{Skill(not.Skill, names)}: not counted, because whoever signs is not alone in it but {Word(not.Standing)}.",
             NotHerSignOff => "Only the person whose groom was judged may dispute this sign-off.",
             DisputedAlready => "This sign-off is disputed already: the owner's answer comes first.",
+            NothingToSpeakAbout =>
+                "There is nothing open to speak about: this groom is not flagged, or was spoken about already.",
+            NotDisputed => "Nobody disputed this sign-off: there is nothing to answer.",
+            NotHerStanding other => $"{Skill(other.Skill, names)}: this is another person's standing, so nothing was decided.",
+            NothingToErase => "There is nothing to erase here: the entry holds no free words, or they are erased already.",
             AnsweredAlready => "This dispute is answered already: the answer stays as it is.",
             WasNotLate => "This sign-off was on time, or counts already: there is nothing to let count.",
 

@@ -251,4 +251,15 @@ public static partial class Say
         return $"{how} on {names.Time.Date(held.On)}, under version {held.ThresholdVersion}"
             + (limits.Count == 0 ? "" : $"; {string.Join(", ", limits)}");
     }
+
+    /// <summary>"9 days left, until 3 October: too few grooms after that".</summary>
+    public static string Soon(Standing standing, Names names)
+    {
+        var last = standing.LastDay()!.Value;
+        var why =
+            standing.Limits.Until == last ? "your limit"
+            : standing.Findings.OfType<RecencyFound>().Any(found => found.Until == last) ? "too few grooms after that"
+            : "a module is due";
+        return $"{Capital(CellNote.Left(standing.DaysLeft(names.Time.Today)!.Value))}, until {names.Time.Date(last)}: {why}.";
+    }
 }

@@ -419,6 +419,8 @@ public static partial class Say
             WordsFor.Incident => "Write what happened.",
             WordsFor.Review => "Write what the review found.",
             WordsFor.Name => "Write a name.",
+            WordsFor.Erasure => "Write why these words are erased, without repeating them.",
+            WordsFor.SpokenAbout => "Write what you spoke about, and what follows.",
             WordsFor.EndedEarly => "Write why the groom ended early, or tap a phrase.",
             _ => throw Unknown(words),
         };

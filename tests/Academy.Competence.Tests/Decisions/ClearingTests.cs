@@ -53,6 +53,31 @@ public class ClearingTests
     }
 
     [Fact]
+    public void Nobody_is_cleared_or_declared_by_another_persons_standing()
+    {
+        Assert.Equal(
+            [new NotHerStanding(SkillBook.Double)],
+            Against(Clearing.Clear(Signature, [Asked(2, Ready)], Mei, Olga, against: false, Words.None, Now, London))
+        );
+        Assert.Equal(
+            [new NotHerStanding(SkillBook.Double)],
+            Against(
+                Clearing.Declare(
+                    DecisionNumber(2),
+                    StandingNow(),
+                    isSomebodyAlone: false,
+                    Mei,
+                    Olga,
+                    Today,
+                    Said("Years."),
+                    Now,
+                    London
+                )
+            )
+        );
+    }
+
+    [Fact]
     public void One_that_is_not_ready_holds_up_the_whole_signature() =>
         Assert.Equal(
             [new NotReady(SkillBook.Double, new RowNotFull(14, 15))],
@@ -202,7 +227,7 @@ public class ClearingTests
     public void The_first_people_of_a_salon_start_from_the_owners_declaration_of_experience() =>
         Assert.Equal(
             [new ExperienceDeclared(Signature, Rosa.Id, SkillBook.Double, Today, ThresholdVersion: 1, Said("Twelve years."))],
-            Granted(Declare(StandingNow(), isSomebodyAlone: false, Today, person: Rosa))
+            Granted(Declare(StandingNow() with { Person = Rosa.Id }, isSomebodyAlone: false, Today, person: Rosa))
         );
 
     [Fact]
@@ -244,7 +269,20 @@ public class ClearingTests
                 new WordsNeeded(WordsFor.Declaration),
             ],
             Against(
-                Clearing.Declare(Signature, AloneNow, isSomebodyAlone: true, Gus, Rosa, Today.AddDays(1), Words.None, Now, London)
+                Clearing.Declare(
+                    Signature,
+                    AloneNow with
+                    {
+                        Person = Gus.Id,
+                    },
+                    isSomebodyAlone: true,
+                    Gus,
+                    Rosa,
+                    Today.AddDays(1),
+                    Words.None,
+                    Now,
+                    London
+                )
             )
         );
 

@@ -68,6 +68,19 @@ public class KeepingTests
         );
 
     [Fact]
+    public void The_owner_erases_words_that_are_there_with_a_reason()
+    {
+        Assert.Equal(
+            [new WordsErased(17, Said("She asked."))],
+            Granted(Keeping.EraseWords(17, hasWords: true, Olga, Said("She asked.")))
+        );
+        Assert.Equal(
+            [new OwnerOnly(), new NothingToErase(), new WordsNeeded(WordsFor.Erasure)],
+            Against(Keeping.EraseWords(17, hasWords: false, Rosa, Words.None))
+        );
+    }
+
+    [Fact]
     public void The_owner_adds_a_skill_of_the_salons_own_with_a_name()
     {
         Assert.Equal(

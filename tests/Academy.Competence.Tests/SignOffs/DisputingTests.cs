@@ -14,18 +14,50 @@ public class DisputingTests
     private static readonly SignOff SignedLate = Met(Pim)
         .Signed(Yesterday, Rosa.MayStripWire(), Yesterday.Groom.EndedAt.AddDays(8));
 
+    private static readonly DisputeStory Open = new(Signed.Id, Pim.Id, Now, Said("I was not helped."), Answer: null);
+    private static readonly DisputeAnswered Stands = new(
+        StrippingBiscuit.Id,
+        Signed.Id,
+        IsOverturned: false,
+        OwnerWasJudge: false,
+        Said("It stands.")
+    );
+
+    [Fact]
+    public void A_sign_off_that_was_corrected_is_disputed_no_longer()
+    {
+        var corrected = Story with
+        {
+            SignOffs = Story.SignOffs.With(Signed with { Id = SignOffNumber(399), Replaces = Signed.Id }),
+        };
+
+        Assert.Equal(
+            [new NotTheSignOffInForce()],
+            Against(Disputing.Dispute(corrected, Signed, isDisputed: false, Pim, Said("I was not helped.")))
+        );
+    }
+
+    [Fact]
+    public void What_nobody_disputed_is_not_answered()
+    {
+        var another = Open with { SignOff = SignOffNumber(399) };
+
+        Assert.Equal([new NotDisputed()], Against(Disputing.Answer(Signed, dispute: null, Olga, overturn: true, Said("No."))));
+        Assert.Equal([new NotDisputed()], Against(Disputing.Answer(Signed, another, Olga, overturn: true, Said("No."))));
+    }
+
     [Fact]
     public void Whoever_was_judged_may_dispute_it_with_words() =>
         Assert.Equal(
             [new SignOffDisputed(StrippingBiscuit.Id, Signed.Id, Pim.Id, Said("I was not helped."))],
-            Granted(Disputing.Dispute(Signed, isDisputed: false, Pim, Said("I was not helped.")))
+            Granted(Disputing.Dispute(Story, Signed, isDisputed: false, Pim, Said("I was not helped.")))
         );
 
     [Fact]
     public void Nobody_else_disputes_it_and_nobody_twice_and_nobody_without_words() =>
         Assert.Equal(
             [new NotHerSignOff(), new DisputedAlready(), new WordsNeeded(WordsFor.Dispute)],
-            Against(Disputing.Dispute(Signed, isDisputed: true, Mei, Words.None))
+            Against(Disputing.Dispute(Story, Signed, isDisputed: true, Mei, Words.None))
         );
 
     [Fact]
@@ -40,7 +72,7 @@ public class DisputingTests
                     Said("Pim is right.")
                 ),
             ],
-            Granted(Disputing.Answer(Signed, isAnswered: false, Olga, overturn: true, Said("Pim is right.")))
+            Granted(Disputing.Answer(Signed, Open, Olga, overturn: true, Said("Pim is right.")))
         );
 
     [Fact]
@@ -50,7 +82,7 @@ public class DisputingTests
 
         Assert.Equal(
             [new DisputeAnswered(StrippingBiscuit.Id, Signed.Id, IsOverturned: false, OwnerWasJudge: true, Said("It stands."))],
-            Granted(Disputing.Answer(judgedByOlga, isAnswered: false, Olga, overturn: false, Said("It stands.")))
+            Granted(Disputing.Answer(judgedByOlga, Open, Olga, overturn: false, Said("It stands.")))
         );
     }
 
@@ -58,7 +90,7 @@ public class DisputingTests
     public void Only_the_owner_answers_once_and_with_words() =>
         Assert.Equal(
             [new OwnerOnly(), new AnsweredAlready(), new WordsNeeded(WordsFor.Answer)],
-            Against(Disputing.Answer(Signed, isAnswered: true, Rosa, overturn: true, Words.None))
+            Against(Disputing.Answer(Signed, Open with { Answer = Stands }, Rosa, overturn: true, Words.None))
         );
 
     [Fact]

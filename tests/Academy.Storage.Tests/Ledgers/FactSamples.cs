@@ -159,6 +159,10 @@ internal static class FactSamples
                     Notes = Words.None,
                 }
             ),
+            ["WordsErased"] = new WordsErased(17, Typed("why")),
+            ["GroomFlagged"] = new GroomFlagged(Groom, Pim, [SkillBook.Wire, SkillBook.HandStripping]),
+            ["GroomFlagged taken back"] = new GroomFlagged(Groom, Pim, []),
+            ["FlagSpokenAbout"] = new FlagSpokenAbout(Groom, Pim, Typed("says")),
             ["SignedOff"] = new SignedOff(WholeSignOff),
             ["SignedOff for the first time"] = new SignedOff(
                 WholeSignOff with

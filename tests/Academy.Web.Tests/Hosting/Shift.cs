@@ -78,7 +78,10 @@ public static class Shift
             [],
             Words.None
         );
-        await portal.KeepAsync(cast.Salon, Logging.Log(groom, earlier: null, by, portal.Now, Cast.Zone), by);
+        var logged = Logging.Log(groom, earlier: null, by, portal.Now, Cast.Zone);
+        var then = await portal.DoAsync<RecordBook, Team>(book => book.TeamAsKnownAsync(cast.Salon, groom.StartedAt, default));
+        var known = new KnownThen(dog, then, new HashSet<PersonId>(), new HouseRules(), Cast.Zone);
+        await portal.KeepAsync(cast.Salon, logged.And(Flagging.Flag(groom, [], known)), by);
         return groom;
     }
 
@@ -113,6 +116,14 @@ public static class Shift
         var kinds = new SkillKinds((await portal.BookAsync(cast)).Skills);
         await portal.KeepAsync(cast.Salon, SigningOff.Decide(draft, story, signer, kinds, portal.Now, Cast.Zone), senior);
         return (await StoryAsync(portal, cast, groom)).SignOffOf(groom.By)!;
+    }
+
+    /// <summary>Whoever was judged disputes that sign-off.</summary>
+    public static async Task DisputeAsync(this PortalHost portal, Cast cast, Groom groom, SignOff signed, string words)
+    {
+        var by = cast.Everybody.Single(person => person.Id == signed.Subject);
+        var story = await StoryAsync(portal, cast, groom);
+        await portal.KeepAsync(cast.Salon, Disputing.Dispute(story, signed, isDisputed: false, by, new Words(words)), by);
     }
 
     /// <summary>A supervised groom with its sign-off; then the day goes on to the next.</summary>

@@ -27,15 +27,18 @@ public class SalonTimeTests
     public void A_moment_is_said_in_the_salons_zone(string at, string words) => Assert.Equal(words, s_time.At(Moment(at)));
 
     [Theory]
-    [InlineData("2026-07-24T16:10Z", "3 days left, until 17:10 on Friday")]
-    [InlineData("2026-07-24T08:59Z", "71 hours left, until 9:59 on Friday")]
+    [InlineData("2026-07-24T16:10Z", "3 days 7 hours left, until 17:10 on Friday")]
+    [InlineData("2026-07-28T06:30Z", "6 days 21 hours left, until 7:30 on Tuesday 28 July")]
+    [InlineData("2026-07-23T09:00Z", "2 days left, until 10:00 on Thursday")]
+    [InlineData("2026-07-23T08:59Z", "47 hours left, until 9:59 on Thursday")]
+    [InlineData("2026-07-24T08:59Z", "2 days 23 hours left, until 9:59 on Friday")]
     [InlineData("2026-07-21T11:59Z", "2 hours left, until 12:59 today")] // a begun hour is not promised
     [InlineData("2026-07-21T10:00Z", "1 hour left, until 11:00 today")]
     [InlineData("2026-07-21T09:45Z", "45 minutes left, until 10:45 today")]
     [InlineData("2026-07-21T09:00:20Z", "less than a minute left, until 10:00 today")]
     [InlineData("2026-07-21T09:00Z", "closed at 10:00 today")]
     [InlineData("2026-07-20T13:30Z", "closed at 14:30 yesterday")]
-    public void Time_left_is_hours_with_the_hour_it_closes(string until, string words) =>
+    public void Time_left_is_days_and_hours_with_the_hour_it_closes(string until, string words) =>
         Assert.Equal(words, s_time.Left(Moment(until)));
 
     [Theory]

@@ -19,18 +19,11 @@ public sealed class DecideModel(Who who, RecordBook records, DecideQueries queri
         var now = clock.GetUtcNow();
         var team = await records.TeamAsync(who.Salon, now, stop);
         var waiting = new Waiting(
-            await NotAloneAsync(team, now, stop),
+            await queries.FlaggedAsync(who.Salon, stop),
             await queries.ReviewsAsync(who.Salon, stop),
             await queries.DisputesAsync(who.Salon, stop)
         );
 
         View = DecideView.Of(team, waiting, Names.Of(who.Book, now, titles.All));
-    }
-
-    private async Task<IReadOnlyList<SoloGroom>> NotAloneAsync(Team team, DateTimeOffset now, CancellationToken stop)
-    {
-        var grooms = await queries.DoneAloneAsync(who.Salon, now.AddDays(-DecideView.DaysBack), stop);
-        var paths = await records.PathsAsync(who.Salon, DoneAlone.ToRead(grooms, team, who.Time), now, stop);
-        return DoneAlone.Without(grooms, paths, team, who.Book, who.Time);
     }
 }

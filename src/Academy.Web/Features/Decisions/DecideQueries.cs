@@ -7,8 +7,8 @@ using Microsoft.EntityFrameworkCore;
 
 namespace Academy.Web.Features.Decisions;
 
-/// <summary>A groom that was logged as done alone.</summary>
-public sealed record SoloGroom(Guid Groom, DateTimeOffset EndedAt, Guid By, string Dog, string Coat);
+/// <summary>A groom done alone by somebody who was not alone for it.</summary>
+public sealed record FlaggedGroom(Guid Groom, Guid Person, DateTimeOffset StartedAt, string Skills, string Dog);
 
 /// <summary>A critical incident that waits for its review.</summary>
 public sealed record OpenReview(Guid Incident, DateTimeOffset ReportedAt, Guid Person, IncidentKind Kind, string Dog);
@@ -20,21 +20,20 @@ public sealed record OpenDispute(Guid SignOff, DateTimeOffset At, Guid By, strin
 public sealed class DecideQueries(AcademyDb db)
 {
     private const int Most = 50;
-    private const int MostGrooms = 500;
 
-    /// <summary>Grooms done alone since then, newest first.</summary>
-    public async Task<IReadOnlyList<SoloGroom>> DoneAloneAsync(SalonId salon, DateTimeOffset since, CancellationToken stop) =>
+    /// <summary>Flagged grooms that the owner has not spoken about, oldest first.</summary>
+    public async Task<IReadOnlyList<FlaggedGroom>> FlaggedAsync(SalonId salon, CancellationToken stop) =>
         await (
-            from groom in db.Grooms
-            where
-                groom.SalonId == salon.Value && groom.State == GroomState.Told && groom.Watcher == null && groom.EndedAt >= since
+            from flag in db.Flags
+            where flag.SalonId == salon.Value && flag.SpokenAt == null
+            join groom in db.Grooms on new { flag.SalonId, Id = flag.Groom } equals new { groom.SalonId, groom.Id }
             join dog in db.Dogs on new { groom.SalonId, Id = groom.Dog } equals new { dog.SalonId, dog.Id } into dogs
             from dog in dogs.DefaultIfEmpty()
-            orderby groom.EndedAt descending, groom.Id
-            select new SoloGroom(groom.Id, groom.EndedAt!.Value, groom.By, dog.Name ?? groom.Breed, groom.Coat)
+            orderby flag.At, flag.Groom, flag.Person
+            select new FlaggedGroom(groom.Id, flag.Person, groom.StartedAt, flag.Skills, dog.Name ?? groom.Breed)
         )
             .AsNoTracking()
-            .Take(MostGrooms)
+            .Take(Most)
             .ToListAsync(stop);
 
     public async Task<IReadOnlyList<OpenReview>> ReviewsAsync(SalonId salon, CancellationToken stop) =>

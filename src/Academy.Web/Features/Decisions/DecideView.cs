@@ -8,7 +8,7 @@ namespace Academy.Web.Features.Decisions;
 
 /// <summary>What waits for the owner beside the standings.</summary>
 public sealed record Waiting(
-    IReadOnlyList<SoloGroom> NotAlone,
+    IReadOnlyList<FlaggedGroom> Flagged,
     IReadOnlyList<OpenReview> Reviews,
     IReadOnlyList<OpenDispute> Disputes
 );
@@ -22,7 +22,7 @@ public sealed record Waiting(
 /// <param name="Exceptions">Who is alone against the rules.</param>
 /// <param name="Reviews">Incidents that wait for a review.</param>
 /// <param name="Disputes">Disputes that wait for an answer.</param>
-/// <param name="Flagged">Grooms done alone by somebody who was not alone for them.</param>
+/// <param name="Flagged">Grooms done alone by somebody who was not alone for them, not spoken about yet.</param>
 public sealed record DecideView(
     string Heading,
     IReadOnlyList<ReadyPerson> Ready,
@@ -35,9 +35,6 @@ public sealed record DecideView(
     IReadOnlyList<DecideLink> Flagged
 )
 {
-    /// <summary>Days back in which a groom done alone without being so is shown.</summary>
-    public const int DaysBack = 30;
-
     public static DecideView Of(Team team, Waiting waiting, Names names)
     {
         var all = team.People.SelectMany(person => team.Of(person.Id)).ToList();
@@ -45,13 +42,13 @@ public sealed record DecideView(
         return new DecideView(
             DecideWords.Heading(ready.Count, waiting),
             ready,
-            StandingLine.Of(all.Where(IsSoonOver).OrderBy(one => one.LastDay()), one => DecideWords.Soon(one, names), names),
+            StandingLine.Of(all.Where(IsSoonOver).OrderBy(one => one.LastDay()), one => Say.Soon(one, names), names),
             StandingLine.Of(all.Where(IsStuck), DecideWords.Stuck, names),
             StandingLine.Of(all.Where(IsStopped), one => Say.Standing(one, names), names),
             StandingLine.Of(all.Where(IsException), one => Say.Standing(one, names), names),
             [.. waiting.Reviews.Select(review => DecideWords.Link(review, names))],
             [.. waiting.Disputes.Select(dispute => DecideWords.Link(dispute, names))],
-            [.. waiting.NotAlone.Select(groom => DecideWords.Link(groom, names))]
+            [.. waiting.Flagged.Select(groom => DecideWords.Link(groom, names))]
         );
 
         bool IsSoonOver(Standing standing) => standing.DaysLeft(names.Time.Today) is not null;

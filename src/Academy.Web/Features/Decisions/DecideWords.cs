@@ -47,17 +47,6 @@ internal static class DecideWords
             );
     }
 
-    /// <summary>"9 days left, until 3 October: too few grooms after that".</summary>
-    public static string Soon(Standing standing, Names names)
-    {
-        var last = standing.LastDay()!.Value;
-        var why =
-            standing.Limits.Until == last ? "your limit"
-            : standing.Findings.OfType<RecencyFound>().Any(found => found.Until == last) ? "too few grooms after that"
-            : "a module is due";
-        return $"{Say.Capital(CellNote.Left(standing.DaysLeft(names.Time.Today)!.Value))}, until {names.Time.Date(last)}: {why}.";
-    }
-
     public static string Stuck(Standing standing) =>
         standing.Findings.OfType<PointsFound>().First() is var points
             ? $"{Counts.OutOf(points.Have, points.Need)} marks after {points.RatedOnRow} rated grooms: time to talk it over."
@@ -77,10 +66,10 @@ internal static class DecideWords
             Paths.Dispute(dispute.SignOff)
         );
 
-    public static DecideLink Link(SoloGroom groom, Names names) =>
+    public static DecideLink Link(FlaggedGroom flagged, Names names) =>
         new(
-            $"{names.Of(new PersonId(groom.By))}: {groom.Dog}",
-            $"{names.Of(new SkillCode(groom.Coat))}, {names.Time.Date(names.Time.DayOf(groom.EndedAt))}",
-            Paths.Groom(groom.Groom)
+            $"{names.Of(new PersonId(flagged.Person))}: {flagged.Dog}",
+            $"{Say.Capital(Counts.And([.. flagged.Skills.Split(',').Select(code => names.Of(new SkillCode(code)))]))}, {names.Time.Date(names.Time.DayOf(flagged.StartedAt))}",
+            Paths.Flag(flagged.Groom, flagged.Person)
         );
 }

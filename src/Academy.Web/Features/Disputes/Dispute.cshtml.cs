@@ -35,7 +35,7 @@ public sealed class DisputeModel(Who who, RecordBook records, DisputeQueries dis
         SayAsync(
             signOff,
             Ask.Dispute,
-            found => Disputing.Dispute(found.Signed, found.Dispute is not null, who.Person, Form.Words),
+            found => Disputing.Dispute(found.One.Story, found.Signed, found.Dispute is not null, who.Person, Form.Words),
             found => found.Dispute is { } said && said.By == who.Person.Id && said.Says == Form.Words,
             "The owner sees your dispute and answers it.",
             stop
@@ -45,7 +45,7 @@ public sealed class DisputeModel(Who who, RecordBook records, DisputeQueries dis
         SayAsync(
             signOff,
             Ask.Answer,
-            found => Disputing.Answer(found.Signed, found.Dispute is not { Answer: null }, who.Person, Overturns, Form.Words),
+            found => Disputing.Answer(found.Signed, found.Dispute, who.Person, Overturns, Form.Words),
             found => found.Dispute?.Answer is { } said && said.IsOverturned == Overturns && said.Says == Form.Words,
             "The dispute is answered.",
             stop

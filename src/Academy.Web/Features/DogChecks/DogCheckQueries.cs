@@ -1,6 +1,7 @@
 using Academy.Competence;
 using Academy.Storage;
 using Academy.Storage.Rows;
+using Academy.Web.Features.Shared;
 using Microsoft.EntityFrameworkCore;
 
 namespace Academy.Web.Features.DogChecks;
@@ -16,10 +17,10 @@ public sealed class DogCheckQueries(AcademyDb db)
     /// <summary>Dogs by the words searched for; without words those that came last.</summary>
     public async Task<IReadOnlyList<DogChoice>> FindAsync(SalonId salon, string? words, CancellationToken stop)
     {
-        var here = db.Dogs.AsNoTracking().Where(row => row.SalonId == salon.Value && !row.IsGone);
+        var here = DogSearchQueries.In(db, salon, words);
         var found = string.IsNullOrWhiteSpace(words)
             ? here.OrderByDescending(row => row.LastGroomAt).ThenBy(row => row.Name)
-            : Matching(here, words).OrderBy(row => row.Name);
+            : here.OrderBy(row => row.Search).ThenBy(row => row.Id);
         return await found.Take(Shown).Select(row => new DogChoice(row.Id, row.Name, row.Breed, row.Coat)).ToListAsync(stop);
     }
 
@@ -33,11 +34,5 @@ public sealed class DogCheckQueries(AcademyDb db)
             .Select(row => (Guid?)row.Id)
             .FirstOrDefaultAsync(stop);
         return id is { } last ? new GroomId(last) : null;
-    }
-
-    private static IQueryable<DogRow> Matching(IQueryable<DogRow> dogs, string words)
-    {
-        var wanted = DogSearch.Folded(words);
-        return dogs.Where(row => row.Search.Contains(wanted));
     }
 }

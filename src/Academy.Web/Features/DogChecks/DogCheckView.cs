@@ -96,27 +96,8 @@ public sealed record DogCheckView(
                 .Select(skill => new Pick(skill.Code.Value, skill.Name)),
         ];
 
-    private static DogView DogOf(Dog dog, SalonBook book, DogCheckForm form, Names names)
-    {
-        string?[] parts =
-        [
-            dog.Breed,
-            dog.Coat is { } coat ? $"{names.Of(coat)} coat" : "no coat chosen",
-            dog.SecondCoat is { } second ? $"and {names.Of(second)}" : null,
-            dog.WeightKg is { } kilos ? $"{kilos} kg" : "weight unknown",
-            dog.BornOn is { } born ? names.Time.Age(born)
-            : dog.IsAgeKnown ? null
-            : "age unknown",
-        ];
-        var hazards = dog.HazardsOn(names.Time.Today, book.House).Select(names.Of).ToList();
-        var line = string.Join(", ", parts.Where(part => !string.IsNullOrEmpty(part)));
-        return new(
-            dog.Name,
-            hazards.Count == 0 ? $"{line}." : $"{line}. {Say.Capital(Counts.And(hazards))}.",
-            dog.Coat?.Value,
-            form.Dog is { } id ? Paths.Dog(id) : null
-        );
-    }
+    private static DogView DogOf(Dog dog, SalonBook book, DogCheckForm form, Names names) =>
+        new(dog.Name, DogWords.Asked(dog, book.House, names), dog.Coat?.Value, form.Dog is { } id ? Paths.Dog(id) : null);
 
     private static AnswerView AnswerOf(DogCheckAnswer answer, string dog, Names names)
     {

@@ -1,6 +1,7 @@
 using Academy.Competence;
 using Academy.Storage;
 using Academy.Storage.Rows;
+using Academy.Web.Features.Shared;
 using Microsoft.EntityFrameworkCore;
 
 namespace Academy.Web.Features.Dogs;
@@ -32,7 +33,7 @@ public sealed class DogQueries(AcademyDb db)
 
     public async Task<DogPage> FindAsync(SalonId salon, string words, bool alsoGone, Guid? after, CancellationToken stop)
     {
-        var matching = Matching(salon, words, alsoGone);
+        var matching = DogSearchQueries.In(db, salon, words, alsoGone);
         var count = await matching.CountAsync(stop);
         var page = await Following(salon, matching, after)
             .OrderBy(row => row.Search)
@@ -72,16 +73,6 @@ public sealed class DogQueries(AcademyDb db)
             .Select(row => new GroomLine(row.Id, row.StartedAt, row.By, row.Watcher, row.Coat, row.HasIncident))
             .ToListAsync(stop);
         return new(page, seenCount, count);
-    }
-
-    // Every word anywhere in name, breed or client; a search for nothing finds everybody.
-    private IQueryable<DogRow> Matching(SalonId salon, string words, bool alsoGone)
-    {
-        var rows = db.Dogs.AsNoTracking().Where(row => row.SalonId == salon.Value && (alsoGone || !row.IsGone));
-        return DogSearch
-            .Folded(words)
-            .Split(' ', StringSplitOptions.RemoveEmptyEntries)
-            .Aggregate(rows, (found, word) => found.Where(row => row.Search.Contains(word)));
     }
 
     private IQueryable<DogRow> Following(SalonId salon, IQueryable<DogRow> rows, Guid? after)

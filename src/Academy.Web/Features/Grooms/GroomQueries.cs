@@ -5,6 +5,7 @@ using Academy.Competence.Salons;
 using Academy.Storage;
 using Academy.Storage.Rows;
 using Academy.Web.Access;
+using Academy.Web.Features.Shared;
 using Microsoft.EntityFrameworkCore;
 
 namespace Academy.Web.Features.Grooms;
@@ -73,6 +74,22 @@ public sealed class GroomQueries(AcademyDb db, RecordBook book, Who who, TimePro
             };
     }
 
+    /// <summary>
+    /// What was known when a groom began. Today's standings answer it where they leave no doubt; only where they do is looked up
+    /// what had been recorded by then.
+    /// </summary>
+    public async Task<KnownThen> KnownThenAsync(Table then, Groom told, CancellationToken stop)
+    {
+        var known = new KnownThen(then.Dog, then.Team, then.In, then.Book.House, then.Book.Zone);
+        return Flagging.IsInDoubt(told, known)
+            ? known with
+            {
+                Dog = await book.DogAsKnownAsync(who.Salon, then.Dog.Id, told.StartedAt, stop) ?? then.Dog,
+                Team = await book.TeamAsKnownAsync(who.Salon, told.StartedAt, stop),
+            }
+            : known;
+    }
+
     /// <summary>Grooms started or told today, newest first.</summary>
     public async Task<IReadOnlyList<GroomToday>> TodayAsync(CancellationToken stop)
     {
@@ -105,11 +122,8 @@ public sealed class GroomQueries(AcademyDb db, RecordBook book, Who who, TimePro
     /// <summary>The first dogs by name that all these words fit.</summary>
     public async Task<IReadOnlyList<DogChoice>> FindDogsAsync(string words, CancellationToken stop)
     {
-        var rows = db.Dogs.AsNoTracking().Where(row => row.SalonId == who.Salon.Value && !row.IsGone);
-        return await DogSearch
-            .Folded(words)
-            .Split(' ', StringSplitOptions.RemoveEmptyEntries)
-            .Aggregate(rows, (found, word) => found.Where(row => row.Search.Contains(word)))
+        return await DogSearchQueries
+            .In(db, who.Salon, words)
             .OrderBy(row => row.Search)
             .ThenBy(row => row.Id)
             .Take(FoundAtMost)

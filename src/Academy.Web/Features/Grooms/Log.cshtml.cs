@@ -49,13 +49,15 @@ public sealed class LogModel(Who who, GroomQueries grooms, Ledger ledger, Ids id
         if (new Telling(Form, table, ModelState).Read() is not { } told)
             return Show(table, Again);
 
-        var alone = await MoreThanAloneAsync(table, told.Groom, stop);
+        var wasAlone = told.Groom.Watcher is null;
+        var then = wasAlone ? await grooms.AsOfAsync(table, told.Groom.StartedAt, stop) : table;
+        var alone = wasAlone ? then.MoreThanAlone(told.Groom) : [];
         if (!alone.IsEmpty && !Form.AsItWas)
             return Show(table, Again, alone);
 
-        var decision = told.Decide(table);
+        var decision = told.Decide(table, await grooms.KnownThenAsync(then, told.Groom, stop));
         return decision is Granted granted
-            ? await KeepAsync(table, granted, ToldWords.Kept(told.Groom, !alone.IsEmpty, who.Book), stop)
+            ? await KeepAsync(table, granted, ToldWords.Kept(told.Groom, granted, who.Book), stop)
             : Show(table, () => Again(Say.Reasons(((Refused)decision).Reasons, Names.Of(who.Book, table.Now))));
     }
 
@@ -103,9 +105,6 @@ public sealed class LogModel(Who who, GroomQueries grooms, Ledger ledger, Ids id
     // Whoever is signed in now must be who opened the form: a tablet goes from hand to hand.
     private async Task<Table?> LayAsync(Guid groom, CancellationToken stop) =>
         Form.By == who.Person.Id.Value ? await grooms.LayAsync(new(groom), new DogId(Form.Dog), stop) : null;
-
-    private async Task<Listed<Reason>> MoreThanAloneAsync(Table table, Groom told, CancellationToken stop) =>
-        told.Watcher is null ? (await grooms.AsOfAsync(table, told.StartedAt, stop)).MoreThanAlone(told) : [];
 
     private PageResult Show(Table table, Func<PageResult>? answer = null, Listed<Reason> alone = default)
     {

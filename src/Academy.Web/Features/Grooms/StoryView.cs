@@ -36,6 +36,9 @@ public sealed record IncidentLine(
     bool IsCritical
 );
 
+/// <summary>What is flagged of the groom, and what was spoken about it.</summary>
+public sealed record FlagNote(string Words, string? Spoken, string? Says, string? Href);
+
 /// <summary>Somebody whose part a senior may sign off.</summary>
 public sealed record ToSign(string Href, string Words);
 
@@ -52,6 +55,7 @@ public sealed record StoryView(
     string? Notes,
     IReadOnlyList<SignOffLine> SignOffs,
     IReadOnlyList<IncidentLine> Incidents,
+    IReadOnlyList<FlagNote> Flags,
     IReadOnlyList<string> Tellings,
     string? PutRight,
     IReadOnlyList<ToSign> ToSign,
@@ -81,6 +85,7 @@ public sealed record StoryView(
             groom.Notes.IsEmpty ? null : groom.Notes.Text,
             [.. story.SignOffs.Select(signed => SignOffWords.Of(signed, story, GroomStories.DisputesOf(facts), names))],
             [.. story.Incidents.Select(incident => IncidentWords(incident, names))],
+            [.. Flagging.Of(facts).Select(flag => NoteOf(flag, viewer, names))],
             [
                 .. facts
                     .Where(told => told.Fact is GroomLogged)
@@ -117,6 +122,7 @@ public sealed record StoryView(
             Notes: null,
             SignOffs: [],
             Incidents: [],
+            Flags: [],
             Tellings: [],
             PutRight: start.By == viewer.Id && !start.IsAbandoned ? Paths.Log(id.Value) : null,
             ToSign: [],
@@ -142,6 +148,14 @@ public sealed record StoryView(
         from doer in story.Groom.Doers
         where viewer.MayJudgeByRole && !story.Groom.Doers.Contains(viewer.Id) && story.SignOffOf(doer) is null
         select new ToSign(Paths.SignOff(story.Groom.Id.Value, doer.Value), $"Sign off {names.Of(doer)}’s part");
+
+    private static FlagNote NoteOf(FlagStory flag, Person viewer, Names names) =>
+        new(
+            Say.Flag(flag, names),
+            Say.SpokenAbout(flag, names),
+            flag.Spoken.IsEmpty ? null : flag.Spoken.Text,
+            viewer.Role == Role.Owner && flag.IsOpen ? Paths.Flag(flag.Groom.Value, flag.Person.Value) : null
+        );
 
     private static IncidentLine IncidentWords(IncidentStory told, Names names)
     {

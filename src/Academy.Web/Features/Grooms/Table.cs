@@ -39,6 +39,8 @@ public sealed record Table(
 
     public GroomStory? Story => Known?.Record.Story;
 
+    public Listed<FlagStory> Flags => Known?.Record.Flags ?? [];
+
     public long Version => Known?.Version ?? 0;
 
     public DateOnly Today => SalonDay.Of(Now, Book.Zone);

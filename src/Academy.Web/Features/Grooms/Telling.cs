@@ -15,10 +15,12 @@ namespace Academy.Web.Features.Grooms;
 /// <summary>What was read from the form: the groom, an incident where one was described, a new room reading where one was taken.</summary>
 public sealed record ToldGroom(Groom Groom, IncidentDraft? Incident, RoomReading? NewReading)
 {
-    /// <summary>Groom, incident and reading as one decision: kept together, or refused with every reason.</summary>
-    public Decision Decide(Table table)
+    /// <summary>Groom, flag, incident and reading as one decision: kept together, or refused with every reason.</summary>
+    public Decision Decide(Table table, KnownThen then)
     {
-        var decision = Logging.Log(Groom, table.Story, table.Me, table.Now, table.Book.Zone);
+        var decision = Logging
+            .Log(Groom, table.Story, table.Me, table.Now, table.Book.Zone)
+            .And(Flagging.Flag(Groom, table.Flags, then));
         if (Incident is not null)
             decision = decision.And(Reporting.Report(Incident, Groom, table.Me, table.Book.House, table.Now));
         return NewReading is null ? decision : decision.And(Keeping.ReadRoom(NewReading, room: "", table.Now));

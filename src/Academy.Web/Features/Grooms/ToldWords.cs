@@ -1,4 +1,5 @@
 using Academy.Competence;
+using Academy.Competence.Facts;
 using Academy.Competence.Grooms;
 using Academy.Competence.Salons;
 using Academy.Web.Wording;
@@ -10,9 +11,10 @@ namespace Academy.Web.Features.Grooms;
 internal static class ToldWords
 {
     /// <summary>What is said once it is kept: who is asked now, or who will see that it was done alone.</summary>
-    public static string Kept(Groom told, bool isMoreThanAlone, SalonBook book) =>
+    public static string Kept(Groom told, Granted granted, SalonBook book) =>
         told.Watcher is { } watcher ? $"Kept. {book.Find(watcher)?.Name} is asked to sign it off."
-        : isMoreThanAlone ? "Kept as it was. The owner sees that it was done alone."
+        : granted.Facts.OfType<GroomFlagged>().Any(flagged => !flagged.Skills.IsEmpty)
+            ? "Kept as it was. The owner sees that it was done alone."
         : "Kept.";
 
     public static IEnumerable<ToldLine> Of(Groom groom, Names names)

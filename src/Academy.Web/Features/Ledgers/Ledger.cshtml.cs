@@ -19,7 +19,11 @@ public sealed class LedgerModel(Who who, LedgerQueries queries, LedgerCheck chec
     public CheckedView? Checked { get; private set; }
 
     public async Task OnGetAsync(CancellationToken stop) =>
-        View = LedgerView.Of(await queries.EntriesAsync(who.Salon, Before, stop), who.Names);
+        View = LedgerView.Of(
+            await queries.EntriesAsync(who.Salon, Before, stop),
+            await queries.ErasuresAsync(who.Salon, stop),
+            who.Names
+        );
 
     public async Task OnPostAsync(CancellationToken stop)
     {

@@ -8,6 +8,14 @@ internal static class LedgerWords
     /// <summary>The first broken place in words.</summary>
     public static string Broken(LedgerFault fault) => $"The first broken place is entry {fault.Seq}: {What(fault)}.";
 
+    /// <summary>"/groom/notes" as "groom notes", "/whatHappened" as "what happened".</summary>
+    public static string Place(string path) => string.Concat(path.TrimStart('/').Select(letter => Spelled(letter)));
+
+    private static string Spelled(char letter) =>
+        letter == '/' ? " "
+        : char.IsUpper(letter) ? $" {char.ToLowerInvariant(letter)}"
+        : letter.ToString();
+
     private static string What(LedgerFault fault) =>
         fault.Kind switch
         {

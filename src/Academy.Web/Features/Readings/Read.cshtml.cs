@@ -15,8 +15,10 @@ namespace Academy.Web.Features.Readings;
 
 /// <summary>Keeps what the thermometer says, now. Anybody who works here may read it.</summary>
 [Authorize(Policy = Policies.AnyoneHere)]
-public sealed class ReadModel(Who who, RecordBook records, Ledger ledger, Ids ids, TimeProvider clock) : AcademyPage
+public sealed class ReadModel(Who who, RecordBook records, Ledger ledger, Ids ids, TimeProvider clock) : KeepingPage(who, ledger)
 {
+    private const int MostLetters = 60;
+
     [BindProperty]
     public Guid Operation { get; set; }
 
@@ -44,13 +46,13 @@ public sealed class ReadModel(Who who, RecordBook records, Ledger ledger, Ids id
         if (!ModelState.IsValid || reading is null)
             return Again();
 
-        var now = clock.GetUtcNow();
-        var decision = Keeping.ReadRoom(reading, string.IsNullOrWhiteSpace(Room) ? "table room" : Room.Trim(), now);
-        if (decision is Refused refused)
-            return Again(Say.Reasons(refused.Reasons, Names.Of(who.Book, now)));
-
-        await ledger.KeepAsync(who.Salon, (Granted)decision, who.Hand, new OperationId(Operation));
-        return Done(Paths.Today, $"{Counts.Celsius(reading.TenthsC)} is in the book.");
+        return await KeepAsync(
+            Keeping.ReadRoom(reading, string.IsNullOrWhiteSpace(Room) ? "table room" : Room.Trim(), clock.GetUtcNow()),
+            Operation,
+            Paths.Today,
+            $"{Counts.Celsius(reading.TenthsC)} is in the book.",
+            stop
+        );
     }
 
     private RoomReading? Read()
@@ -61,14 +63,16 @@ public sealed class ReadModel(Who who, RecordBook records, Ledger ledger, Ids id
             ModelState.AddModelError(nameof(Temperature), "Write the temperature in degrees Celsius, such as 22.5.");
         if (humidity is null && !string.IsNullOrWhiteSpace(Humidity))
             ModelState.AddModelError(nameof(Humidity), "Write the humidity in percent, such as 61, or leave it empty.");
+        if (Room?.Length > MostLetters)
+            ModelState.AddModelError(nameof(Room), $"Room: at most {MostLetters} letters.");
         return tenths is { } read ? new RoomReading(clock.GetUtcNow(), read, humidity) : null;
     }
 
     private async Task ShowAsync(CancellationToken stop)
     {
         var now = clock.GetUtcNow();
-        var newest = await records.NewestReadingAsync(who.Salon, now, stop);
-        View = ReadView.Of(newest, who.Book, now);
+        var newest = await records.NewestReadingAsync(Who.Salon, now, stop);
+        View = ReadView.Of(newest, Who.Book, now);
     }
 }
 

@@ -26,16 +26,26 @@ public abstract class KeepingPage(Who who, Ledger ledger) : AcademyPage
     protected virtual void ShowAt(long version) { }
 
     /// <summary>Keeps and goes on to <paramref name="path"/>; or the page again with all reasons against, or with what is there now.</summary>
-    protected async Task<IActionResult> KeepAsync(Decision decision, Sent sent, string path, string done, CancellationToken stop)
+    protected Task<IActionResult> KeepAsync(Decision decision, Sent sent, string path, string done, CancellationToken stop) =>
+        KeepAsync(decision, sent.Operation, path, done, stop, new Expected(sent.Record, sent.Version));
+
+    /// <summary>The same of what only adds and can meet nothing that moved on.</summary>
+    protected async Task<IActionResult> KeepAsync(
+        Decision decision,
+        Guid operation,
+        string path,
+        string done,
+        CancellationToken stop,
+        Expected? expected = null
+    )
     {
-        var operation = new OperationId(sent.Operation);
+        var id = new OperationId(operation);
         if (decision is Refused refused)
-            return await ledger.HasKeptAsync(who.Salon, operation, stop)
+            return await ledger.HasKeptAsync(who.Salon, id, stop)
                 ? Done(path, done)
                 : Again(Say.Reasons(refused.Reasons, who.Names));
 
-        var expected = new Expected(sent.Record, sent.Version);
-        return await ledger.KeepAsync(who.Salon, (Granted)decision, who.Hand, operation, expected) is Kept.RecordMovedOn moved
+        return await ledger.KeepAsync(who.Salon, (Granted)decision, who.Hand, id, expected) is Kept.RecordMovedOn moved
             ? AgainAt(moved.Version)
             : Done(path, done);
     }

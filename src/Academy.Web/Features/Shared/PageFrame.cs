@@ -81,7 +81,7 @@ public sealed record IndexEntry(string Path, string Words, string Icon, bool Job
     public static IReadOnlyList<IndexEntry> FurtherFor(Seat seat) =>
         seat switch
         {
-            Seat.Junior => [Board, DogCheck],
+            Seat.Junior => [DogCheck],
             Seat.Senior => [new(Paths.LogGroom, "Log a groom", "log"), Study, new(Paths.MySkills, "My skills", "skills"), Dogs],
             Seat.Owner =>
             [

@@ -65,6 +65,15 @@ public static class Paths
     /// <summary>One sign-off with what was said against it; where it is disputed, answered, or let count though late.</summary>
     public static string Dispute(Guid signOff) => $"{Disputes}/{signOff}";
 
+    /// <summary>Grooms done alone by somebody who was not alone for them.</summary>
+    public const string Flags = "/flags";
+
+    /// <summary>One flagged groom, and what was spoken about it.</summary>
+    public static string Flag(Guid groom, Guid person) => $"{Flags}/{groom}/{person}";
+
+    /// <summary>One entry of the ledger with the words beside it.</summary>
+    public static string LedgerEntry(long entry) => FormattableString.Invariant($"{Ledger}/{entry}");
+
     /// <summary>The owner's review of an incident.</summary>
     public static string Review(Guid incident) => $"{Reviews}/{incident}";
 

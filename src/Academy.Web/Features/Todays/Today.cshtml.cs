@@ -58,8 +58,8 @@ public sealed class TodayModel(
         if (who.Person.Role == Role.Senior)
             return Waits.ForSenior(named, all);
 
-        var (reviews, disputes) = await today.ForTheOwnerAsync(who.Salon, stop);
+        var (reviews, disputes, flags) = await today.ForTheOwnerAsync(who.Salon, stop);
         var ready = team.People.Sum(person => team.Of(person.Id).Count(standing => standing.Kind == StandingKind.Ready));
-        return Waits.ForOwner(ready, reviews, disputes, named, all);
+        return Waits.ForOwner(ready, reviews, disputes, flags, named, all);
     }
 }

@@ -77,10 +77,11 @@ public sealed class TodayQueries(AcademyDb db)
                 stop
             );
 
-    /// <summary>Incidents without a review and disputes without an answer.</summary>
-    public async Task<(int Reviews, int Disputes)> ForTheOwnerAsync(SalonId salon, CancellationToken stop) =>
+    /// <summary>Incidents without a review, disputes without an answer, flagged grooms that nobody has spoken about.</summary>
+    public async Task<(int Reviews, int Disputes, int Flags)> ForTheOwnerAsync(SalonId salon, CancellationToken stop) =>
         (
             await db.Incidents.AsNoTracking().CountAsync(row => row.SalonId == salon.Value && row.ReviewedAt == null, stop),
-            await db.Disputes.AsNoTracking().CountAsync(row => row.SalonId == salon.Value && row.AnsweredAt == null, stop)
+            await db.Disputes.AsNoTracking().CountAsync(row => row.SalonId == salon.Value && row.AnsweredAt == null, stop),
+            await db.Flags.AsNoTracking().CountAsync(row => row.SalonId == salon.Value && row.SpokenAt == null, stop)
         );
 }

@@ -34,8 +34,6 @@ public sealed record TodayView(
     bool IsNobodyIn
 )
 {
-    private const int SoonDays = 14;
-
     public static TodayView Of(
         Person person,
         SalonBook book,
@@ -97,7 +95,7 @@ public sealed record TodayView(
 
     private static IEnumerable<MindLine> Minds(Person person, Team team, Names names) =>
         team.Of(person.Id)
-            .Where(standing => IsToMind(standing, names.Time.Today))
+            .Where(standing => standing.IsToMind(names.Time.Today))
             .Select(standing => new MindLine(
                 $"{person.Name}, {names.Of(standing.Skill)}",
                 Say.Shape(standing.Kind),
@@ -105,26 +103,14 @@ public sealed record TodayView(
                 $"/board/{person.Id.Value}/{standing.Skill}"
             ));
 
-    private static bool IsToMind(Standing standing, DateOnly today) =>
-        standing.Kind is StandingKind.CheckAgain or StandingKind.StoodDown
-        || standing is { Kind: StandingKind.Alone, IsWatched: true }
-        || standing.Kind == StandingKind.Alone && EndsSoon(standing, today) is not null;
-
     private static string Words(Standing standing, Names names) =>
         standing switch
         {
             { Kind: StandingKind.Alone, IsWatched: true } => "A senior stands beside for the next grooms.",
-            { Kind: StandingKind.Alone } =>
-                $"Lapses after {names.Time.Date(EndsSoon(standing, names.Time.Today)!.Value)} if nothing more is groomed.",
+            { Kind: StandingKind.Alone } => Say.Soon(standing, names),
             { Kind: StandingKind.StoodDown } => "With a senior beside, until the stop is lifted.",
             _ => "With a senior beside, until the row is full again.",
         };
-
-    private static DateOnly? EndsSoon(Standing standing, DateOnly today) =>
-        standing.Findings.OfType<RecencyFound>().FirstOrDefault()?.Until is { } until
-        && until.DayNumber - today.DayNumber < SoonDays
-            ? until
-            : null;
 
     private static bool IsCoatInUse(SalonBook book, Standing standing) =>
         book.Find(standing.Skill) is { Kind: SkillKind.Coat }
@@ -160,7 +146,7 @@ public static class Waits
             ? [new($"{Counts.Of(all, "groom")} {Verb(all)} for a sign-off, none of them names you", "Look", Paths.SignOffs)]
         : [new($"{Counts.Of(named, "groom")} {Verb(named)} for your sign-off", "Sign off", Paths.SignOffs)];
 
-    public static IReadOnlyList<WaitsLine> ForOwner(int ready, int reviews, int disputes, int named, int all)
+    public static IReadOnlyList<WaitsLine> ForOwner(int ready, int reviews, int disputes, int flags, int named, int all)
     {
         WaitsLine?[] lines =
         [
@@ -171,6 +157,13 @@ public static class Waits
             disputes == 0
                 ? null
                 : new($"{Counts.Of(disputes, "dispute")} {Verb(disputes)} for your answer", "Answer", "/disputes"),
+            flags == 0
+                ? null
+                : new(
+                    $"{Counts.Of(flags, "groom")} done alone without being alone for it {Verb(flags)} for a word",
+                    "Look",
+                    Paths.Flags
+                ),
             .. ForSenior(named, all),
         ];
         return [.. lines.OfType<WaitsLine>()];

@@ -76,11 +76,7 @@ public sealed class DecideTests
         var dog = await portal.MeetAsync(cast, "Pilchard", "Cockapoo", "wool");
         var groom = await portal.LogAsync(cast, cast.SecondJunior, cast.Senior, dog);
         var signed = await portal.SignAsync(cast, cast.Senior, groom, suits: false);
-        await portal.KeepAsync(
-            cast.Salon,
-            Disputing.Dispute(signed, isDisputed: false, cast.SecondJunior, new Words("Pelted.")),
-            cast.SecondJunior
-        );
+        await portal.DisputeAsync(cast, groom, signed, "Pelted.");
         await portal.ClearAsync(cast, cast.Junior, "wool", against: "I watched him twice.");
         await portal.ClearAsync(cast, cast.Junior, "silky", against: "I watched him twice.");
         var incident = await portal.CutAsync(cast, grooms[^1], cast.Senior);
@@ -92,7 +88,7 @@ public sealed class DecideTests
         var links = decide.Page.QuerySelectorAll("main a").Select(link => link.GetAttribute("href")).ToList();
         Assert.Contains($"/reviews/{incident.Value}", links);
         Assert.Contains($"/disputes/{signed.Id.Value}", links);
-        Assert.Contains($"/grooms/{alone.Id.Value}", links);
+        Assert.Contains($"/flags/{alone.Id.Value}/{cast.SecondJunior.Id.Value}", links);
         Assert.Contains(
             "Pim silky",
             Fold(decide.Page.QuerySelector("section:has(#exceptions)")!.TextContent),
@@ -143,8 +139,8 @@ public sealed class DecideTests
         using var ines = await portal.AsAsync(cast, cast.Owner);
         await ines.GetAsync("/board");
 
-        // Session and book; book, tallies and quizzes; grooms done alone and their paths; incidents; disputes; the reading of the frame.
-        Assert.Equal(10, await portal.Sql.OfAsync(() => ines.GetAsync("/decide")));
+        // Session and book; book, tallies and quizzes; flagged grooms; incidents; disputes; the reading of the frame.
+        Assert.Equal(9, await portal.Sql.OfAsync(() => ines.GetAsync("/decide")));
     }
 
     private static string Fold(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));

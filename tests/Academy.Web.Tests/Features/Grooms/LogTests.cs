@@ -330,6 +330,7 @@ public sealed class LogTests
         var (portal, cast) = await PortalHost.OpenAsync();
         await using var _ = portal;
         await portal.DeclareAsync(cast, cast.Senior, "wire", "bath");
+        portal.Clock.Advance(TimeSpan.FromHours(2));
         await portal.KeepAsync(
             cast.Salon,
             Keeping.ReadRoom(new RoomReading(portal.Now, 200, 50), "table", portal.Now),

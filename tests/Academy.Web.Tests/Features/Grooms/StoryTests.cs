@@ -97,11 +97,7 @@ public sealed class StoryTests
         await using var _ = portal;
         var told = await portal.GroomAsync(cast, await portal.MeetAsync(cast), cast.Junior, cast.Senior);
         var first = await SignAsync(portal, cast, GroomStory.Of(told, portal.Now), replaces: null);
-        await portal.KeepAsync(
-            cast.Salon,
-            Disputing.Dispute(first, isDisputed: false, cast.Junior, new Words("The tail was done.")),
-            cast.Junior
-        );
+        await portal.DisputeAsync(cast, told, first, "The tail was done.");
         await SignAsync(portal, cast, Signed(told, portal.Now, first), replaces: first.Id);
         using var junior = await portal.AsAsync(cast, cast.Junior);
         var page = await junior.GetAsync($"/grooms/{told.Id.Value}");

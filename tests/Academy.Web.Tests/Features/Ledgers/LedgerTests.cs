@@ -73,7 +73,7 @@ public sealed class LedgerTests
         using var ines = await portal.AsAsync(cast, cast.Owner);
 
         Assert.DoesNotContain("experience declared", (await ines.GetAsync("/ledger")).Words, StringComparison.Ordinal);
-        // Session and book; the entries; the reading of the frame.
-        Assert.Equal(4, await portal.Sql.OfAsync(() => ines.GetAsync("/ledger")));
+        // Session and book; the entries; what was erased; the reading of the frame.
+        Assert.Equal(5, await portal.Sql.OfAsync(() => ines.GetAsync("/ledger")));
     }
 }

@@ -109,11 +109,7 @@ public sealed class SkillsTests
         var dog = await portal.MeetAsync(cast, "Pilchard", "Cockapoo", "wool");
         var groom = await portal.LogAsync(cast, cast.Junior, cast.Senior, dog);
         var signed = await portal.SignAsync(cast, cast.Senior, groom, suits: false);
-        await portal.KeepAsync(
-            cast.Salon,
-            Disputing.Dispute(signed, isDisputed: false, cast.Junior, new Words("The mat was pelted.")),
-            cast.Junior
-        );
+        await portal.DisputeAsync(cast, groom, signed, "The mat was pelted.");
         using var pim = await portal.AsAsync(cast, cast.Junior);
         var me = await pim.GetAsync("/me");
 
