@@ -38,8 +38,8 @@ public sealed class ReadTests
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.Status);
         Assert.Equal(
             [
-                "Write the humidity in percent, such as 61, or leave it empty.",
                 "Write the temperature in degrees Celsius, such as 22.5.",
+                "Write the humidity in percent, such as 61, or leave it empty.",
             ],
             answer.Problems
         );
