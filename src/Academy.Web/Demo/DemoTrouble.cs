@@ -71,13 +71,7 @@ internal sealed class DemoTrouble(DemoStory story)
                 var judged = story.Floor.Story(groom.Id);
                 var signed = judged.SignOffOf(groom.By)!;
                 story.Tell(
-                    Disputing.Dispute(
-                        judged,
-                        signed,
-                        isDisputed: false,
-                        story.Floor.Book.Find(groom.By)!,
-                        s_tangle
-                    ),
+                    Disputing.Dispute(judged, signed, isDisputed: false, story.Floor.Book.Find(groom.By)!, s_tangle),
                     groom.By,
                     at
                 );
