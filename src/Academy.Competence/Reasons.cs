@@ -107,6 +107,9 @@ public enum WordsFor
     /// <summary>Where the work elsewhere is known from.</summary>
     Source,
 
+    /// <summary>What changed in a module.</summary>
+    Change,
+
     /// <summary>What is disputed.</summary>
     Dispute,
 
@@ -338,3 +341,21 @@ public sealed record HotForThisDog(int TenthsC, bool IsAtRisk) : Reason;
 
 /// <summary>A flat-faced dog never wears a sleeve muzzle.</summary>
 public sealed record NeverASleeve : Reason;
+
+/// <summary>Only the owner, or a senior whom the owner lets, writes modules.</summary>
+public sealed record MayNotWriteModules : Reason;
+
+/// <summary>Somebody else here could read the module before it is published, and nobody did.</summary>
+public sealed record SecondReaderNeeded(Listed<PersonId> Could) : Reason;
+
+/// <summary>Whoever wrote a module does not review it.</summary>
+public sealed record ReviewsOwnModule : Reason;
+
+/// <summary>Editions are counted on by one.</summary>
+public sealed record NotTheNextEdition(int Edition, int Next) : Reason;
+
+/// <summary>A safety change needs a day to catch up by, from the first to the last of these.</summary>
+public sealed record CatchUpDayNeeded(DateOnly First, DateOnly Last) : Reason;
+
+/// <summary>A module with something to put right is not published.</summary>
+public sealed record ModuleToPutRight(int Findings) : Reason;

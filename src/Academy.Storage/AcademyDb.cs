@@ -62,6 +62,10 @@ public sealed class AcademyDb : IdentityUserContext<Account, Guid>, IDataProtect
 
     public DbSet<EditionTextRow> EditionTexts => Set<EditionTextRow>();
 
+    public DbSet<DraftRow> Drafts => Set<DraftRow>();
+
+    public DbSet<DraftPictureRow> DraftPictures => Set<DraftPictureRow>();
+
     public DbSet<InvitationRow> Invitations => Set<InvitationRow>();
 
     public DbSet<SignInFailureRow> SignInFailures => Set<SignInFailureRow>();

@@ -38,6 +38,7 @@ public sealed class RecordBook(AcademyDb db, BookShelf shelf)
         FactForms.CodeOf<SkillDescribed>(),
         FactForms.CodeOf<ThresholdSet>(),
         FactForms.CodeOf<ModuleEditionSeen>(),
+        FactForms.CodeOf<ModulePublished>(),
     ];
 
     /// <summary>Whether a fact of this kind changes the salon's book.</summary>

@@ -15,7 +15,41 @@ public sealed record ModuleAsked(
     int SafetyCriticalSince,
     int? RefresherDays,
     bool RenewedEachSpring
-);
+)
+{
+    /// <summary>The safety changes that this salon saw after its first edition, oldest first, each with its day to catch up by.</summary>
+    public Listed<SafetyChange> Changes { get; init; }
+
+    /// <summary>The module after the salon saw one more edition of it.</summary>
+    /// <param name="seen">What is asked from now on.</param>
+    /// <param name="catchUpBy">Where it changes something that can hurt: the last day on which an older pass still counts.</param>
+    public ModuleAsked Then(ModuleAsked seen, DateOnly? catchUpBy) =>
+        seen with
+        {
+            Changes =
+                seen.SafetyCriticalSince > SafetyCriticalSince ? Changes.With(new(seen.SafetyCriticalSince, catchUpBy)) : Changes,
+        };
+
+    /// <summary>
+    /// The last day on which a pass of this edition counts in spite of safety changes after it; null where there were none.
+    /// </summary>
+    /// <remarks>The earliest day of all changes since; a change without a day ends older passes at once.</remarks>
+    public DateOnly? CatchUpBy(int edition)
+    {
+        if (edition >= SafetyCriticalSince)
+            return null;
+        var since = Changes.Where(change => change.Edition > edition).Select(change => change.LastDay).ToArray();
+        return since.Length == 0 ? DateOnly.MinValue : since.Min();
+    }
+}
+
+/// <summary>A change of a module that a dog or a person can be hurt by.</summary>
+/// <param name="Edition">The edition that brought it.</param>
+/// <param name="CatchUpBy">The last day on which a pass of an older edition still counts; null for none.</param>
+public sealed record SafetyChange(int Edition, DateOnly? CatchUpBy)
+{
+    internal DateOnly LastDay => CatchUpBy ?? DateOnly.MinValue;
+}
 
 /// <summary>One attempt at a module's quiz or refresher, handed in.</summary>
 /// <param name="Module">The module.</param>
@@ -55,7 +89,17 @@ public enum ModuleState
 /// <param name="State">Where the person stands in it.</param>
 /// <param name="PassedOn">The newest pass, if any.</param>
 /// <param name="DueOn">The last day on which the newest pass still counts; null if it never runs out or there is none.</param>
-public sealed record ModuleFound(ModuleName Module, ModuleState State, DateOnly? PassedOn, DateOnly? DueOn)
+/// <param name="AsksToCatchUp">
+/// Whether the newest pass is older than a safety change: a short quiz on what changed is asked, by <paramref name="DueOn"/> where it
+/// still counts.
+/// </param>
+public sealed record ModuleFound(
+    ModuleName Module,
+    ModuleState State,
+    DateOnly? PassedOn,
+    DateOnly? DueOn,
+    bool AsksToCatchUp = false
+)
 {
     /// <summary>Whether the module holds.</summary>
     public bool Holds => State == ModuleState.Current;
@@ -112,11 +156,13 @@ public static class Knowledge
             : null;
         var overdue = Earlier(refresher?.DueOn, refresher?.ExpiresOn);
         var renewal = module.RenewedEachSpring ? LastDayBeforeRenewal(passedOn, house) : (DateOnly?)null;
+        var catchUp = module.CatchUpBy(newest.Edition);
         return new(
             name,
-            StateOf(newest, module, refresher is { IsPaused: true }, overdue, renewal, today),
+            StateOf(catchUp, refresher is { IsPaused: true }, overdue, renewal, today),
             passedOn,
-            Earlier(overdue?.AddDays(-1), renewal)
+            Earlier(Earlier(overdue?.AddDays(-1), renewal), catchUp == DateOnly.MinValue ? null : catchUp),
+            AsksToCatchUp: catchUp is not null
         );
     }
 
@@ -128,16 +174,9 @@ public static class Knowledge
             .ThenBy(one => one.HandedInAt)
             .LastOrDefault();
 
-    private static ModuleState StateOf(
-        QuizTaken pass,
-        ModuleAsked module,
-        bool isPaused,
-        DateOnly? overdue,
-        DateOnly? renewal,
-        DateOnly today
-    )
+    private static ModuleState StateOf(DateOnly? catchUp, bool isPaused, DateOnly? overdue, DateOnly? renewal, DateOnly today)
     {
-        if (pass.Edition < module.SafetyCriticalSince)
+        if (catchUp < today)
             return ModuleState.EditionTooOld;
         if (isPaused)
             return ModuleState.RefresherFailed;

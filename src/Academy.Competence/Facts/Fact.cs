@@ -39,7 +39,8 @@ public sealed record PersonDescribed(
     DateOnly JoinedOn,
     DateOnly? EndsOn,
     bool IsUnder18,
-    bool IsDeputy
+    bool IsDeputy,
+    bool? WritesModules = null
 ) : Fact;
 
 /// <summary>A person leaves; from that day on she may do nothing here.</summary>
@@ -229,14 +230,40 @@ public sealed record AttemptHandedIn(
     public override DateTimeOffset? HappenedAt => HandedInAt;
 }
 
-/// <summary>The library's edition of a module, as of now: what knowledge is asked against.</summary>
+/// <summary>The salon's edition of a module, as of now: what knowledge is asked against.</summary>
+/// <param name="Module">The module.</param>
+/// <param name="Edition">Its edition's number.</param>
+/// <param name="SafetyCriticalSince">The edition that brought the last safety change.</param>
+/// <param name="RefresherDays">The longest gap between refreshers; null for none.</param>
+/// <param name="RenewedEachSpring">Whether it is passed again each spring.</param>
+/// <param name="ContentHash">The fingerprint of what is read and asked.</param>
+/// <param name="CatchUpBy">Where it brings a safety change: the last day on which an older pass still counts.</param>
 public sealed record ModuleEditionSeen(
     ModuleName Module,
     int Edition,
     int SafetyCriticalSince,
     int? RefresherDays,
     bool RenewedEachSpring,
-    string ContentHash
+    string ContentHash,
+    DateOnly? CatchUpBy = null
+) : Fact;
+
+/// <summary>The salon made an edition of a module its own: written here, or taken over from the library.</summary>
+/// <param name="Module">The module.</param>
+/// <param name="Edition">Its edition's number, above every one before.</param>
+/// <param name="ContentHash">The fingerprint of what is read and asked.</param>
+/// <param name="WrittenBy">Who wrote it.</param>
+/// <param name="ReviewedBy">The second person who read it; null where there was nobody who could.</param>
+/// <param name="IsSafetyCritical">Whether it changes something that a dog or a person can be hurt by.</param>
+/// <param name="Change">What changed, in the author's words.</param>
+public sealed record ModulePublished(
+    ModuleName Module,
+    int Edition,
+    string ContentHash,
+    PersonId WrittenBy,
+    PersonId? ReviewedBy,
+    bool IsSafetyCritical,
+    Words Change
 ) : Fact;
 
 /// <summary>

@@ -22,6 +22,7 @@ public enum Role
 /// <param name="LeftOn">The day she left; from that day on she may do nothing. Null while she is here.</param>
 /// <param name="IsUnder18">Whether she is under 18: her clearances by default hold only with a senior in the building.</param>
 /// <param name="IsDeputy">Whether the owner lets her stand people down and lift it.</param>
+/// <param name="WritesModules">Whether the owner lets her write modules and read those of others before they are published.</param>
 public sealed record Person(
     PersonId Id,
     string Name,
@@ -30,7 +31,8 @@ public sealed record Person(
     DateOnly? EndsOn = null,
     DateOnly? LeftOn = null,
     bool IsUnder18 = false,
-    bool IsDeputy = false
+    bool IsDeputy = false,
+    bool WritesModules = false
 )
 {
     /// <summary>Whether she works here on this day: joined, not left, her end date not past.</summary>
@@ -38,6 +40,9 @@ public sealed record Person(
 
     /// <summary>Whether her role lets her judge others' grooms at all.</summary>
     public bool MayJudgeByRole => Role is Role.Senior or Role.Owner;
+
+    /// <summary>Whether she may write modules: the owner, or a senior whom the owner lets.</summary>
+    public bool MayWriteModules => Role == Role.Owner || (Role == Role.Senior && WritesModules);
 
     /// <summary>Whether she may stand people down and lift it: the owner, or a named deputy.</summary>
     public bool MayStandDown => Role == Role.Owner || IsDeputy;

@@ -21,7 +21,8 @@ public static class Staffing
                 person.JoinedOn,
                 person.EndsOn,
                 person.IsUnder18,
-                person.IsDeputy
+                person.IsDeputy,
+                person.WritesModules ? true : null
             )
         );
 

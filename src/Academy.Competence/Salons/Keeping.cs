@@ -126,8 +126,13 @@ public static class Keeping
         int safetyCriticalSince,
         int? refresherDays,
         bool renewedEachSpring,
-        string hash
-    ) => Decision.Of([], new ModuleEditionSeen(module, edition, safetyCriticalSince, refresherDays, renewedEachSpring, hash));
+        string hash,
+        DateOnly? catchUpBy = null
+    ) =>
+        Decision.Of(
+            [],
+            new ModuleEditionSeen(module, edition, safetyCriticalSince, refresherDays, renewedEachSpring, hash, catchUpBy)
+        );
 
     private static IEnumerable<Reason> OwnersOnly(Person by) => by.Role == Role.Owner ? [] : [new OwnerOnly()];
 }

@@ -37,6 +37,9 @@ public sealed record SalonBook
     /// <summary>The newest edition seen of each module.</summary>
     public Listed<ModuleAsked> Library { get; init; }
 
+    /// <summary>The modules of which the salon has an edition of its own, each with its newest.</summary>
+    public Listed<OwnModule> OwnModules { get; init; }
+
     /// <summary>Folds facts in the order of the ledger; those that are not about the book change nothing.</summary>
     public static SalonBook Of(IEnumerable<Recorded> facts) =>
         facts.Aggregate(new SalonBook(), (book, told) => book.After(told.Fact));
@@ -68,11 +71,12 @@ public sealed record SalonBook
                 ),
             },
             ThresholdSet told => this with { Thresholds = Thresholds.With(told.Threshold) },
-            ModuleEditionSeen told => this with
+            ModuleEditionSeen told => this with { Library = Put(Library, Seen(told), module => module.Module == told.Module) },
+            ModulePublished told => this with
             {
-                Library = Put(
-                    Library,
-                    new(told.Module, told.Edition, told.SafetyCriticalSince, told.RefresherDays, told.RenewedEachSpring),
+                OwnModules = Put(
+                    OwnModules,
+                    new(told.Module, told.Edition, told.ContentHash),
                     module => module.Module == told.Module
                 ),
             },
@@ -99,6 +103,18 @@ public sealed record SalonBook
     /// <summary>Owners who work here on a day.</summary>
     public int OwnersOn(DateOnly day) => People.Count(person => person.Role == Role.Owner && person.WorksOn(day));
 
+    private ModuleAsked Seen(ModuleEditionSeen told)
+    {
+        var seen = new ModuleAsked(
+            told.Module,
+            told.Edition,
+            told.SafetyCriticalSince,
+            told.RefresherDays,
+            told.RenewedEachSpring
+        );
+        return Library.FirstOrDefault(module => module.Module == told.Module)?.Then(seen, told.CatchUpBy) ?? seen;
+    }
+
     private Person Describe(PersonDescribed told) =>
         new(
             told.Person,
@@ -108,7 +124,8 @@ public sealed record SalonBook
             told.EndsOn,
             Find(told.Person)?.LeftOn,
             told.IsUnder18,
-            told.IsDeputy
+            told.IsDeputy,
+            told.WritesModules == true
         );
 
     private static Listed<Person> Change(Listed<Person> people, PersonId id, Func<Person, Person> change) =>
@@ -117,3 +134,9 @@ public sealed record SalonBook
     private static Listed<T> Put<T>(Listed<T> all, T one, Func<T, bool> isSame) =>
         all.Any(isSame) ? all.Select(old => isSame(old) ? one : old).ToListed() : all.With(one);
 }
+
+/// <summary>A module of which a salon has an edition of its own.</summary>
+/// <param name="Module">The module.</param>
+/// <param name="Edition">The number of the newest.</param>
+/// <param name="ContentHash">Its fingerprint.</param>
+public sealed record OwnModule(ModuleName Module, int Edition, string ContentHash);

@@ -373,6 +373,87 @@ namespace Academy.Storage.Sqlite.Migrations
                     b.ToTable("dogs", (string)null);
                 });
 
+            modelBuilder.Entity("Academy.Storage.Rows.DraftPictureRow", b =>
+                {
+                    b.Property<byte[]>("SalonId")
+                        .HasColumnType("BLOB")
+                        .HasColumnName("salon_id");
+
+                    b.Property<string>("Module")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("module");
+
+                    b.Property<string>("File")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("file");
+
+                    b.Property<byte[]>("Bytes")
+                        .IsRequired()
+                        .HasColumnType("BLOB")
+                        .HasColumnName("bytes");
+
+                    b.HasKey("SalonId", "Module", "File")
+                        .HasName("pk_draft_pictures");
+
+                    b.ToTable("draft_pictures", (string)null);
+                });
+
+            modelBuilder.Entity("Academy.Storage.Rows.DraftRow", b =>
+                {
+                    b.Property<byte[]>("SalonId")
+                        .HasColumnType("BLOB")
+                        .HasColumnName("salon_id");
+
+                    b.Property<string>("Module")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("module");
+
+                    b.Property<long?>("AskedAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("asked_at");
+
+                    b.Property<byte[]>("Author")
+                        .IsRequired()
+                        .HasColumnType("BLOB")
+                        .HasColumnName("author");
+
+                    b.Property<DateOnly?>("CatchUpBy")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("catch_up_by");
+
+                    b.Property<string>("Change")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("change");
+
+                    b.Property<string>("Returned")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("returned");
+
+                    b.Property<byte[]>("ReturnedBy")
+                        .HasColumnType("BLOB")
+                        .HasColumnName("returned_by");
+
+                    b.Property<long>("SavedAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("saved_at");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("text");
+
+                    b.Property<long>("Version")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("version");
+
+                    b.HasKey("SalonId", "Module")
+                        .HasName("pk_drafts");
+
+                    b.ToTable("drafts", (string)null);
+                });
+
             modelBuilder.Entity("Academy.Storage.Rows.EditionTextRow", b =>
                 {
                     b.Property<string>("Module")

@@ -18,6 +18,7 @@ public static class FactForms
         Form<SkillDescribed>("skill.described"),
         Form<ThresholdSet>("threshold.set"),
         Form<ModuleEditionSeen>("module.edition-seen"),
+        Form<ModulePublished>("module.published"),
         Form<RoomRead>("room.read"),
         Form<PresenceTicked>("presence.ticked"),
         Form<WordsErased>("words.erased"),

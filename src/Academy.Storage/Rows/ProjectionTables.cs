@@ -171,6 +171,16 @@ internal static class ProjectionTables
             row.Module,
         });
         builder.Entity<EditionTextRow>().ToTable("edition_texts").HasKey(row => new { row.Module, row.ContentHash });
+        builder.Entity<DraftRow>().ToTable("drafts").HasKey(row => new { row.SalonId, row.Module });
+        builder
+            .Entity<DraftPictureRow>()
+            .ToTable("draft_pictures")
+            .HasKey(row => new
+            {
+                row.SalonId,
+                row.Module,
+                row.File,
+            });
     }
 
     private static void SigningIn(ModelBuilder builder)

@@ -228,6 +228,41 @@ public sealed class EditionTextRow
     public string Source { get; set; } = "";
 }
 
+/// <summary>A module that somebody is writing: not an edition yet, and not a fact.</summary>
+public sealed class DraftRow
+{
+    public Guid SalonId { get; set; }
+    public string Module { get; set; } = "";
+    public string Text { get; set; } = "";
+    public Guid Author { get; set; }
+    public DateTimeOffset SavedAt { get; set; }
+
+    /// <summary>Since when somebody else is asked to read it; null while it is being written.</summary>
+    public DateTimeOffset? AskedAt { get; set; }
+
+    /// <summary>What changed, in the author's words.</summary>
+    public string Change { get; set; } = "";
+
+    /// <summary>Where it is a safety change: the last day on which an older pass still counts.</summary>
+    public DateOnly? CatchUpBy { get; set; }
+
+    /// <summary>Who gave it back unpublished, and with which words.</summary>
+    public Guid? ReturnedBy { get; set; }
+    public string Returned { get; set; } = "";
+
+    /// <summary>Raised by every save, so that two who write at once find out.</summary>
+    public long Version { get; set; }
+}
+
+/// <summary>A picture of a module that somebody is writing.</summary>
+public sealed class DraftPictureRow
+{
+    public Guid SalonId { get; set; }
+    public string Module { get; set; } = "";
+    public string File { get; set; } = "";
+    public byte[] Bytes { get; set; } = [];
+}
+
 /// <summary>A one-time link with which a person chooses her password; only its hash is kept.</summary>
 public sealed class InvitationRow
 {

@@ -40,6 +40,7 @@ public static partial class Say
         [typeof(RoomRead)] = "room reading",
         [typeof(AttemptHandedIn)] = "quiz handed in",
         [typeof(ModuleEditionSeen)] = "module edition seen",
+        [typeof(ModulePublished)] = "module edition published",
     };
 
     private static readonly Dictionary<string, string> FactKindsByCode = FactForms.Known.ToDictionary(

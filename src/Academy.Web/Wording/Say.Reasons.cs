@@ -31,6 +31,19 @@ public static partial class Say
             BeforeJoining joining =>
                 $"That day lies before the first day here, {names.Time.Date(joining.JoinedOn)}: write that day or a later one.",
 
+            MayNotWriteModules =>
+                "Only the owner, or a senior whom the owner lets, writes and reads modules before they are published.",
+            SecondReaderNeeded needed =>
+                $"Somebody else reads it first: {string.Join(" or ", needed.Could.Select(names.Of))} could. Ask for it to be read.",
+            ReviewsOwnModule => "Whoever wrote a module does not read it for somebody else too: another person does.",
+            NotTheNextEdition not =>
+                $"This is edition {not.Edition}, and the next one here is {not.Next}: write edition: {not.Next}.",
+            CatchUpDayNeeded needed =>
+                $"Choose by which day everybody catches up: from {names.Time.Date(needed.First)} to {names.Time.Date(needed.Last)}.",
+            ModuleToPutRight to => to.Findings == 1
+                ? "One thing in it has to be put right first: it is listed with its line."
+                : $"{to.Findings} things in it have to be put right first: they are listed with their lines.",
+
             LevelNotChosen => "Choose how much the senior was needed, 1 to 5.",
             CriterionNotSet unset => $"{Capital(Word(unset.Criterion))}: choose met, not yet or not seen.",
             SignerAloneInNone => "Whoever signs must be alone in at least one skill of this groom: ask a senior who is.",

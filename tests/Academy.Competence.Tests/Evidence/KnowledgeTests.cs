@@ -34,9 +34,56 @@ public class KnowledgeTests
     [InlineData(3, Current)]
     public void A_pass_counts_in_an_edition_no_older_than_the_last_safety_critical_one(int edition, ModuleState state) =>
         Assert.Equal(
-            new ModuleFound(HeatStroke, state, Day("2026-01-10"), DueOn: null),
+            new ModuleFound(HeatStroke, state, Day("2026-01-10"), DueOn: null, AsksToCatchUp: state == EditionTooOld),
             Found(Asked, Passed("2026-01-10", edition))
         );
+
+    // today is 15 June; the safety change of edition 2 is caught up with by that day
+    [Theory]
+    [InlineData("2026-06-14", EditionTooOld)]
+    [InlineData("2026-06-15", Current)] // the day itself still counts
+    [InlineData("2026-06-30", Current)]
+    public void An_older_pass_counts_until_the_day_to_catch_up_by(string by, ModuleState state)
+    {
+        var asked = Asked with { Changes = [new(2, Day(by))] };
+
+        Assert.Equal(
+            new ModuleFound(HeatStroke, state, Day("2026-06-01"), Day(by), AsksToCatchUp: true),
+            Found(asked, Passed("2026-06-01", edition: 1))
+        );
+    }
+
+    [Fact]
+    public void Of_two_safety_changes_the_earlier_day_holds_for_whoever_passed_before_both()
+    {
+        var asked = Asked with
+        {
+            Edition = 3,
+            SafetyCriticalSince = 3,
+            Changes = [new(2, Day("2026-06-20")), new(3, Day("2026-07-01"))],
+        };
+
+        Assert.Equal(Day("2026-06-20"), Found(asked, Passed("2026-06-01", edition: 1)).DueOn);
+        Assert.Equal(Day("2026-07-01"), Found(asked, Passed("2026-06-01", edition: 2)).DueOn);
+        Assert.Null(Found(asked, Passed("2026-06-01", edition: 3)).DueOn);
+    }
+
+    [Fact]
+    public void A_safety_change_without_a_day_ends_older_passes_at_once() =>
+        Assert.Equal(
+            EditionTooOld,
+            Found(Asked with { Changes = [new(2, CatchUpBy: null)] }, Passed("2026-06-01", edition: 1)).State
+        );
+
+    [Fact]
+    public void Seeing_an_edition_without_a_safety_change_keeps_the_days_of_the_changes_before()
+    {
+        var second = Asked with { Edition = 2, SafetyCriticalSince = 2 };
+        var first = Asked with { Edition = 1, SafetyCriticalSince = 1 };
+        var seen = first.Then(second, Day("2026-06-20")).Then(Asked, catchUpBy: null);
+
+        Assert.Equal(Asked with { Changes = [new(2, Day("2026-06-20"))] }, seen);
+    }
 
     [Fact]
     public void A_quiz_of_an_old_edition_handed_in_late_takes_nothing_away() =>

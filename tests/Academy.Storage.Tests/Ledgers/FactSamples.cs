@@ -92,6 +92,16 @@ internal static class FactSamples
                 IsUnder18: true,
                 IsDeputy: true
             ),
+            ["PersonDescribed who writes modules"] = new PersonDescribed(
+                Pim,
+                Typed("name"),
+                Role.Senior,
+                Day,
+                EndsOn: null,
+                IsUnder18: false,
+                IsDeputy: false,
+                WritesModules: true
+            ),
             ["PersonDescribed without an end"] = new PersonDescribed(
                 Pim,
                 new Words("* typed"),
@@ -263,6 +273,33 @@ internal static class FactSamples
                 RefresherDays: null,
                 RenewedEachSpring: false,
                 "sha256:4567"
+            ),
+            ["ModuleEditionSeen with a day to catch up by"] = new ModuleEditionSeen(
+                new ModuleName("blades"),
+                2,
+                2,
+                90,
+                RenewedEachSpring: false,
+                "sha256:89ab",
+                Day
+            ),
+            ["ModulePublished"] = new ModulePublished(
+                new ModuleName("blades"),
+                2,
+                "sha256:89ab",
+                Rosa,
+                Pim,
+                IsSafetyCritical: true,
+                Typed("change")
+            ),
+            ["ModulePublished without a second reader"] = new ModulePublished(
+                new ModuleName("blades"),
+                1,
+                "sha256:cdef",
+                Rosa,
+                ReviewedBy: null,
+                IsSafetyCritical: false,
+                Words.None
             ),
         };
 
