@@ -30,6 +30,7 @@ var app = builder.Build();
 app.UseAcademyShell();
 app.UseAcademyModules();
 app.UseAcademyAccess();
+app.UseShelves();
 app.MapAcademyShell();
 app.MapAcademyModules();
 await app.MigrateAcademyAsync();

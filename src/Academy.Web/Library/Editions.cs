@@ -5,14 +5,14 @@ using Academy.Storage;
 
 namespace Academy.Web.Library;
 
-/// <summary>The edition that somebody saw: from the library while it is the newest, otherwise from what was kept of it.</summary>
-public sealed class Editions(ModuleLibrary library, EditionBook kept, OldEditions old)
+/// <summary>The edition that somebody saw: from the shelf while it is the newest, otherwise from what was kept of it.</summary>
+public sealed class Editions(Shelf library, EditionBook kept, OldEditions old)
 {
-    /// <summary>Null where neither the library nor the book has that edition.</summary>
+    /// <summary>Null where neither the shelf nor the book has that edition.</summary>
     public async ValueTask<Lesson?> FindAsync(ModuleName module, string hash, CancellationToken stop) =>
-        library.Find(module.Value) is { } newest && newest.Module.Hash == hash
-            ? newest
-            : old.Find(hash) ?? await ReadAsync(module, hash, stop);
+        library.Find(module.Value) is { } newest && newest.Module.Hash == hash ? newest
+        : library.FindInLibrary(module.Value) is { } librarys && librarys.Module.Hash == hash ? librarys
+        : old.Find(hash) ?? await ReadAsync(module, hash, stop);
 
     private async Task<Lesson?> ReadAsync(ModuleName module, string hash, CancellationToken stop) =>
         await kept.TextAsync(module, hash, stop) is { } text && KeptEdition.Read(module, hash, text) is { } lesson

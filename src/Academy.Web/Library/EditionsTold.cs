@@ -47,27 +47,38 @@ public sealed class EditionsTold(ModuleLibrary library, IServiceScopeFactory sco
         foreach (var lesson in library.Lessons)
             await editions.KeepAsync(lesson.Module.Name, lesson.Module.Hash, () => KeptEdition.Of(lesson));
         var ledger = scope.ServiceProvider.GetRequiredService<Ledger>();
+        var records = scope.ServiceProvider.GetRequiredService<RecordBook>();
         foreach (var salon in salons)
-            await TellAsync(salon, await editions.SeenAsync(salon, CancellationToken.None), ledger);
+            await TellAsync(salon, await records.SalonAsync(salon, CancellationToken.None), editions, ledger);
         return true;
     }
 
-    private async Task TellAsync(SalonId salon, IReadOnlyDictionary<ModuleName, string> seen, Ledger ledger)
+    // A module of which the salon has an edition of its own stays as the salon wrote it.
+    private async Task TellAsync(SalonId salon, SalonBook book, EditionBook editions, Ledger ledger)
     {
+        var seen = await editions.SeenAsync(salon, CancellationToken.None);
         var hand = new Hand(Person: null, "the portal", clock.GetUtcNow());
+        var catchUpBy = SalonDay.Of(clock.GetUtcNow(), book.Zone).AddDays(Publishing.UsualCatchUp);
         foreach (var module in library.Modules.Where(module => seen.GetValueOrDefault(module.Name) != module.Hash))
-            if (Seeing(module) is Granted granted)
+            if (
+                book.OwnModules.All(own => own.Module != module.Name)
+                && Seeing(module, IsSafetyChange(module, book) ? catchUpBy : null) is Granted granted
+            )
                 await ledger.KeepAsync(salon, granted, hand, new(ids.New()));
     }
 
-    private static Decision Seeing(Module module) =>
+    private static bool IsSafetyChange(Module module, SalonBook book) =>
+        book.Library.Any(asked => asked.Module == module.Name && asked.SafetyCriticalSince < module.SafetyCriticalSince);
+
+    private static Decision Seeing(Module module, DateOnly? catchUpBy) =>
         Keeping.SeeEdition(
             module.Name,
             module.Edition,
             module.SafetyCriticalSince,
             module.RefresherDays,
             module.RenewedEachSpring,
-            module.Hash
+            module.Hash,
+            catchUpBy
         );
 }
 

@@ -11,10 +11,14 @@ public static class ModuleSetup
     {
         var folder = ModuleFolder.Of(builder.Configuration, builder.Environment.ContentRootPath);
         builder.Services.AddSingleton(_ => ModuleLibrary.Load(folder));
-        builder.Services.AddSingleton<Titles>();
+        builder.Services.AddSingleton<Shelves>();
+        builder.Services.AddScoped<ShelfHere>();
+        builder.Services.AddScoped(services => services.GetRequiredService<ShelfHere>().Shelf);
+        builder.Services.AddScoped<Titles>();
         builder.Services.AddSingleton<EditionsTold>();
         builder.Services.AddSingleton<OldEditions>();
         builder.Services.AddScoped<EditionBook>();
+        builder.Services.AddScoped<DraftBook>();
         builder.Services.AddScoped<QuizBook>();
         builder.Services.AddScoped<Editions>();
         return builder;
@@ -24,6 +28,13 @@ public static class ModuleSetup
     public static WebApplication UseAcademyModules(this WebApplication app)
     {
         app.UseMiddleware<TellsEditions>();
+        return app;
+    }
+
+    /// <summary>After it is known who comes: the modules are those of her salon.</summary>
+    public static WebApplication UseShelves(this WebApplication app)
+    {
+        app.UseMiddleware<PutsShelfUp>();
         return app;
     }
 

@@ -13,7 +13,7 @@ internal static class Pictures
     public static void MapPictures(this WebApplication app) =>
         app.MapGet("/modules/{name}/{file}", Answer).RequireAuthorization(Policies.AnyoneHere);
 
-    private static IResult Answer(string name, string file, string? v, ModuleLibrary library, HttpContext http)
+    private static IResult Answer(string name, string file, string? v, Shelf library, HttpContext http)
     {
         if (library.Find(name) is not { } lesson || library.FindPicture(name, file) is not { } picture)
             return Results.NotFound();

@@ -1,11 +1,10 @@
 using Academy.Competence;
-using Academy.Modules;
+using Academy.Web.Library;
 
 namespace Academy.Web.Wording;
 
 /// <summary>The titles of the modules that are served, for sentences: <c>Names.Of(book, now, titles.All)</c>.</summary>
-public sealed class Titles(ModuleLibrary library)
+public sealed class Titles(Shelf shelf)
 {
-    public IReadOnlyDictionary<ModuleName, string> All { get; } =
-        library.Modules.ToDictionary(module => module.Name, module => module.Title);
+    public IReadOnlyDictionary<ModuleName, string> All => shelf.Titles;
 }

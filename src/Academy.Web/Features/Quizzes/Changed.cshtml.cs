@@ -1,6 +1,7 @@
 using Academy.Modules;
 using Academy.Web.Access;
 using Academy.Web.Features.Shared;
+using Academy.Web.Library;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Mvc;
 
@@ -8,7 +9,7 @@ namespace Academy.Web.Features.Quizzes;
 
 /// <summary>A quiz whose module has changed under it: begin again, nothing counts against anybody.</summary>
 [Authorize(Policy = Policies.Junior)]
-public sealed class ChangedModel(QuizTableQueries table, ModuleLibrary library) : AcademyPage
+public sealed class ChangedModel(QuizTableQueries table, Shelf library) : AcademyPage
 {
     /// <summary>The title of the module; null where it is not here any more.</summary>
     public string? Module { get; private set; }

@@ -42,7 +42,7 @@ public abstract record AtTheTable
 }
 
 /// <summary>Finds the quiz that a page is about, for the person who takes it and the senior who reads it out.</summary>
-public sealed class QuizTableQueries(Who who, QuizBook quizzes, Editions editions, ModuleLibrary library)
+public sealed class QuizTableQueries(Who who, QuizBook quizzes, Editions editions, Shelf library)
 {
     public async Task<AtTheTable> FindAsync(string module, Guid attempt, CancellationToken stop)
     {

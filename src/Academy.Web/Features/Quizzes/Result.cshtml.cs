@@ -12,14 +12,8 @@ namespace Academy.Web.Features.Quizzes;
 
 /// <summary>What came of an attempt, with every question as it was asked, in the edition that was seen.</summary>
 [Authorize(Policy = Policies.Junior)]
-public sealed class ResultModel(
-    Who who,
-    QuizBook quizzes,
-    Editions editions,
-    ModuleLibrary library,
-    Titles titles,
-    TimeProvider clock
-) : AcademyPage
+public sealed class ResultModel(Who who, QuizBook quizzes, Editions editions, Shelf library, Titles titles, TimeProvider clock)
+    : AcademyPage
 {
     public ResultView View { get; private set; } = null!;
 

@@ -2,6 +2,7 @@ using System.Diagnostics;
 using Academy.Competence.Salons;
 using Academy.Modules;
 using Academy.Web.Features.Shared;
+using Academy.Web.Library;
 using Academy.Web.Wording;
 using Severity = Academy.Modules.Severity;
 
@@ -22,7 +23,7 @@ public sealed record FindingsView(
     IReadOnlyList<string> Missing
 )
 {
-    public static FindingsView Of(ModuleLibrary library, SalonBook book, Names names)
+    public static FindingsView Of(Shelf library, SalonBook book, Names names)
     {
         var toPutRight = library.Findings.Count(finding => finding.Severity > Severity.Hint);
         return new(
@@ -62,7 +63,7 @@ public sealed record FindingsView(
             _ => throw new UnreachableException($"No word for {severity}."),
         };
 
-    private static IEnumerable<string> MissingOf(ModuleLibrary library, SalonBook book, Names names) =>
+    private static IEnumerable<string> MissingOf(Shelf library, SalonBook book, Names names) =>
         from skill in book.Skills
         where !skill.IsRetired
         from module in skill.Modules

@@ -16,8 +16,7 @@ namespace Academy.Web.Features.Study;
 
 /// <summary>One lesson, and the way into its quiz: for oneself, or read out to a junior.</summary>
 [Authorize(Policy = Policies.Junior)]
-public sealed class ReadModel(Who who, QuizBook quizzes, ModuleLibrary library, Titles titles, Ids ids, TimeProvider clock)
-    : AcademyPage
+public sealed class ReadModel(Who who, QuizBook quizzes, Shelf library, Titles titles, Ids ids, TimeProvider clock) : AcademyPage
 {
     /// <summary>Made when the page is shown: the quiz that it begins, however often it is sent.</summary>
     [BindProperty]

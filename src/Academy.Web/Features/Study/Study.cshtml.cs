@@ -2,6 +2,7 @@ using Academy.Modules;
 using Academy.Storage;
 using Academy.Web.Access;
 using Academy.Web.Features.Shared;
+using Academy.Web.Library;
 using Academy.Web.Wording;
 using Microsoft.AspNetCore.Authorization;
 
@@ -9,14 +10,8 @@ namespace Academy.Web.Features.Study;
 
 /// <summary>What to study next and why, what is due, and what is passed.</summary>
 [Authorize(Policy = Policies.Junior)]
-public sealed class StudyModel(
-    Who who,
-    RecordBook records,
-    QuizBook quizzes,
-    ModuleLibrary library,
-    Titles titles,
-    TimeProvider clock
-) : AcademyPage
+public sealed class StudyModel(Who who, RecordBook records, QuizBook quizzes, Shelf library, Titles titles, TimeProvider clock)
+    : AcademyPage
 {
     public StudyView View { get; private set; } = null!;
 

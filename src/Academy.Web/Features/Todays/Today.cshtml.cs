@@ -6,6 +6,7 @@ using Academy.Modules;
 using Academy.Storage;
 using Academy.Web.Access;
 using Academy.Web.Features.Shared;
+using Academy.Web.Library;
 using Academy.Web.Wording;
 using Microsoft.AspNetCore.Authorization;
 
@@ -18,7 +19,7 @@ public sealed class TodayModel(
     RecordBook records,
     TodayQueries today,
     PractiseNextQueries practise,
-    ModuleLibrary library,
+    Shelf library,
     TimeProvider clock
 ) : AcademyPage
 {
