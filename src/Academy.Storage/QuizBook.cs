@@ -51,7 +51,11 @@ public sealed class QuizBook(AcademyDb db)
             var open = await Open(salon)
                 .Where(row => row.Person == sitting.Person.Value && row.Module == sitting.Module.Value)
                 .ToListAsync();
-            var same = open.Find(row => row.ContentHash == sitting.ContentHash && row.IsRefresher == sitting.IsRefresher);
+            var same = open.Find(row =>
+                row.ContentHash == sitting.ContentHash
+                && row.IsRefresher == sitting.IsRefresher
+                && row.IsCatchUp == sitting.IsCatchUp
+            );
             db.Sittings.RemoveRange(open.Where(row => row != same));
             if (same is null && await WasHandedInAsync(salon, sitting.Id))
                 return sitting.Id;
@@ -135,6 +139,8 @@ public sealed class QuizBook(AcademyDb db)
             Seed = sitting.Seed,
             StartedAt = sitting.StartedAt,
             ReadOutBy = sitting.ReadOutBy?.Value,
+            IsCatchUp = sitting.IsCatchUp,
+            Drawn = sitting.Drawn is { } chosen ? string.Join(',', chosen) : null,
         };
 
     private static UnderWay Read(SittingRow row) =>
@@ -147,7 +153,9 @@ public sealed class QuizBook(AcademyDb db)
                 row.IsRefresher,
                 row.Seed,
                 row.StartedAt,
-                row.ReadOutBy is { } senior ? new PersonId(senior) : null
+                row.ReadOutBy is { } senior ? new PersonId(senior) : null,
+                row.Drawn is { } chosen ? [.. chosen.Split(',')] : null,
+                row.IsCatchUp
             ),
             AnswersOf(row)
         );

@@ -46,6 +46,13 @@ public static class Studying
         found.State is ModuleState.NotPassed or ModuleState.EditionTooOld or ModuleState.NotRenewed
         || module.RenewedEachSpring && found.PassedOn is { } passed && today >= NextSeason(passed, house);
 
+    /// <summary>Whether a short quiz on what changed is enough: the pass is older than a safety change, and lacks nothing else.</summary>
+    /// <remarks>It is so before the day to catch up by and after it: what was passed once need not be passed whole again.</remarks>
+    public static bool AsksToCatchUp(ModuleFound found, ModuleAsked module, DateOnly today, HouseRules house) =>
+        found.AsksToCatchUp
+        && found.State is ModuleState.Current or ModuleState.EditionTooOld
+        && !(module.RenewedEachSpring && found.PassedOn is { } passed && today >= NextSeason(passed, house));
+
     private static DateOnly NextSeason(DateOnly passedOn, HouseRules house)
     {
         var begins = new DateOnly(passedOn.Year, house.RenewFromMonth, 1);

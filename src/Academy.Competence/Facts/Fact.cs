@@ -208,6 +208,9 @@ public sealed record RoomRead(RoomReading Reading, string Room) : Fact
 /// <param name="MustKnowWrong">Must-know questions that were wrong.</param>
 /// <param name="HasPassed">At least 80 % and every must-know right.</param>
 /// <param name="ReadOutBy">A senior who read it out, if one did.</param>
+/// <param name="Drawn">The questions chosen, in their order; null where the seed alone drew them.</param>
+/// <param name="IsCatchUp">True for a quiz on what changed in an edition; null for any other.</param>
+/// <param name="RightAsked">How many had to be right, where judges asked for it; null where the kind of quiz says.</param>
 public sealed record AttemptHandedIn(
     AttemptId Attempt,
     PersonId Person,
@@ -223,7 +226,10 @@ public sealed record AttemptHandedIn(
     int Of,
     Listed<string> MustKnowWrong,
     bool HasPassed,
-    PersonId? ReadOutBy
+    PersonId? ReadOutBy,
+    Listed<string>? Drawn = null,
+    bool? IsCatchUp = null,
+    int? RightAsked = null
 ) : Fact
 {
     /// <inheritdoc/>

@@ -17,6 +17,18 @@ public sealed record QuizKind(int Questions, int MostMustKnow, int PassPercent)
     /// <remarks>At 80 % of 8, hence 7, somebody who knows 90 % would fail 1 time in 5 (binomial distribution).</remarks>
     public static QuizKind Refresher { get; } = new(8, 4, 75);
 
+    /// <summary>A quiz on what changed in an edition: at most 8 questions, every must-know among them, of which 3 in 4 pass.</summary>
+    public static QuizKind CatchUp { get; } = new(8, 8, 75);
+
+    /// <summary>How many of so many have to be right: the share of the kind, and what judges ask for where that is more.</summary>
+    /// <param name="of">How many were asked.</param>
+    /// <param name="expected">For each question asked the judges' mean chance; empty where they did not judge.</param>
+    public int RightAsked(int of, IReadOnlyCollection<double> expected) =>
+        Math.Max(
+            ((of * PassPercent) + 99) / 100,
+            expected.Count == of ? Measuring.CutScore.RightAsked(expected, PassPercent) : 0
+        );
+
     /// <summary>Whether this many right answers reach the pass mark; no questions at all never do.</summary>
     public bool IsPassMark(int right, int of) => of > 0 && right * 100 >= of * PassPercent;
 }

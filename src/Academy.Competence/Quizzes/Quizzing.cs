@@ -31,6 +31,22 @@ public static class Quizzing
         ];
     }
 
+    /// <summary>Draws the quiz of which the questions were chosen before, in their order.</summary>
+    /// <param name="module">The edition they were chosen from.</param>
+    /// <param name="seed">The seed that orders options, steps, pairs and spots.</param>
+    /// <param name="chosen">The ids of the questions; one that the module does not have is left out.</param>
+    public static Listed<Question> Draw(Module module, int seed, Listed<string> chosen)
+    {
+        var chance = new SplitMix64(unchecked((ulong)seed));
+        return
+        [
+            .. chosen
+                .Select(id => module.Questions.FirstOrDefault(question => question.Id == id))
+                .OfType<Question>()
+                .Select(question => question with { Kind = question.Kind.Shuffled(chance) }),
+        ];
+    }
+
     /// <summary>Marks the quiz at the end of a module.</summary>
     public static Result Mark(Module module, int seed, IReadOnlyCollection<Answer> answers) =>
         Mark(module, seed, QuizKind.Whole, answers);
@@ -40,9 +56,21 @@ public static class Quizzing
     /// A question without an answer is wrong. Where a question was answered twice, the later answer counts. An answer to a question
     /// that was not asked counts for nothing.
     /// </remarks>
-    public static Result Mark(Module module, int seed, QuizKind kind, IReadOnlyCollection<Answer> answers)
+    public static Result Mark(Module module, int seed, QuizKind kind, IReadOnlyCollection<Answer> answers) =>
+        Mark(Draw(module, seed, kind), kind, answers, expected: []);
+
+    /// <summary>Marks the answers to these questions.</summary>
+    /// <param name="asked">The questions as they were asked.</param>
+    /// <param name="kind">The kind of quiz.</param>
+    /// <param name="answers">What was answered.</param>
+    /// <param name="expected">For each question asked the judges' mean chance; empty where they did not judge.</param>
+    public static Result Mark(
+        Listed<Question> asked,
+        QuizKind kind,
+        IReadOnlyCollection<Answer> answers,
+        IReadOnlyCollection<double> expected
+    )
     {
-        var asked = Draw(module, seed, kind);
         var given = answers.ToLookup(answer => answer.QuestionId, answer => answer.Given);
         Listed<Question> wrong = [.. asked.Where(question => !given[question.Id].TakeLast(1).Any(question.IsAnsweredBy))];
         Listed<string> mustKnowWrong = [.. wrong.Where(question => question.IsMustKnow).Select(question => question.Id)];
@@ -53,7 +81,7 @@ public static class Quizzing
             asked.Count,
             [.. wrong.Select(question => question.Id)],
             mustKnowWrong,
-            kind.IsPassMark(right, asked.Count) && mustKnowWrong.IsEmpty
+            kind.IsPassMark(right, asked.Count) && right >= kind.RightAsked(asked.Count, expected) && mustKnowWrong.IsEmpty
         );
     }
 

@@ -13,6 +13,8 @@ namespace Academy.Competence.Quizzes;
 /// <param name="Seed">The seed of the draw.</param>
 /// <param name="StartedAt">When.</param>
 /// <param name="ReadOutBy">A senior who reads it out to the person, if one does.</param>
+/// <param name="Drawn">The questions chosen, in their order; null for a quiz that its seed alone draws.</param>
+/// <param name="IsCatchUp">A quiz on what changed, not the whole one.</param>
 public sealed record Sitting(
     AttemptId Id,
     PersonId Person,
@@ -21,11 +23,21 @@ public sealed record Sitting(
     bool IsRefresher,
     int Seed,
     DateTimeOffset StartedAt,
-    PersonId? ReadOutBy
+    PersonId? ReadOutBy,
+    Listed<string>? Drawn = null,
+    bool IsCatchUp = false
 )
 {
     /// <summary>The kind of quiz drawn.</summary>
-    public QuizKind Kind => IsRefresher ? QuizKind.Refresher : QuizKind.Whole;
+    public QuizKind Kind =>
+        IsCatchUp ? QuizKind.CatchUp
+        : IsRefresher ? QuizKind.Refresher
+        : QuizKind.Whole;
+
+    /// <summary>The questions as they are asked.</summary>
+    /// <param name="module">The edition of <see cref="ContentHash"/>.</param>
+    public Listed<Question> Draw(Module module) =>
+        Drawn is { } chosen ? Quizzing.Draw(module, Seed, chosen) : Quizzing.Draw(module, Seed, Kind);
 
     /// <summary>Whether a new quiz may begin, or every reason against.</summary>
     public static Listed<Reason> AgainstBeginning(
@@ -50,9 +62,23 @@ public sealed record Sitting(
     }
 
     /// <summary>Hands it in: the attempt as a fact. What is not answered is wrong.</summary>
-    public Decision HandIn(Module module, IReadOnlyCollection<Answer> answers, DateTimeOffset now)
+    /// <param name="module">The edition of <see cref="ContentHash"/>.</param>
+    /// <param name="answers">What was answered.</param>
+    /// <param name="now">When it is handed in.</param>
+    /// <param name="judged">For each question the judges' mean chance; null where they did not judge.</param>
+    public Decision HandIn(
+        Module module,
+        IReadOnlyCollection<Answer> answers,
+        DateTimeOffset now,
+        IReadOnlyDictionary<string, double>? judged = null
+    )
     {
-        var result = Quizzing.Mark(module, Seed, Kind, answers);
+        var asked = Draw(module);
+        double[] expected =
+            judged is not null && asked.All(question => judged.ContainsKey(question.Id))
+                ? [.. asked.Select(question => judged[question.Id])]
+                : [];
+        var result = Quizzing.Mark(asked, Kind, answers, expected);
         return Decision.Of(
             module.Hash == ContentHash ? [] : [new NotTheEditionDrawn(module.Name)],
             new AttemptHandedIn(
@@ -70,7 +96,10 @@ public sealed record Sitting(
                 result.Of,
                 result.MustKnowWrong,
                 result.HasPassed,
-                ReadOutBy
+                ReadOutBy,
+                Drawn,
+                IsCatchUp ? true : null,
+                expected.Length > 0 ? Kind.RightAsked(asked.Count, expected) : null
             )
         );
     }

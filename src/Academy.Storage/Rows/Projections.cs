@@ -215,6 +215,10 @@ public sealed class SittingRow
     public int Seed { get; set; }
     public DateTimeOffset StartedAt { get; set; }
     public Guid? ReadOutBy { get; set; }
+    public bool IsCatchUp { get; set; }
+
+    /// <summary>The questions chosen, with commas between; null where the seed alone draws them.</summary>
+    public string? Drawn { get; set; }
 
     /// <summary>Answers so far as JSON: question id to picked places, or to what was typed.</summary>
     public string Answers { get; set; } = "{}";

@@ -67,7 +67,10 @@ public class PublishingTests
     {
         var offered = Offer(Safer, Olga) with { CatchUpBy = Today.AddDays(days) };
 
-        Assert.Equal(isGranted ? (Reason[])[] : [new CatchUpDayNeeded(Today.AddDays(1), Today.AddDays(60))], Against(offered, Alone));
+        Assert.Equal(
+            isGranted ? (Reason[])[] : [new CatchUpDayNeeded(Today.AddDays(1), Today.AddDays(60))],
+            Against(offered, Alone)
+        );
     }
 
     [Fact]
