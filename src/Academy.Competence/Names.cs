@@ -24,6 +24,9 @@ public readonly record struct DecisionId(Guid Value);
 /// <summary>One attempt at one quiz.</summary>
 public readonly record struct AttemptId(Guid Value);
 
+/// <summary>One note of a senior to a module.</summary>
+public readonly record struct NoteId(Guid Value);
+
 /// <summary>A skill's stable code, such as <c>wool</c> or <c>hand-stripping</c>; its shown name may change, the code never.</summary>
 public readonly record struct SkillCode(string Value)
 {

@@ -110,6 +110,9 @@ public enum WordsFor
     /// <summary>What changed in a module.</summary>
     Change,
 
+    /// <summary>What a note to a module says.</summary>
+    Note,
+
     /// <summary>What is disputed.</summary>
     Dispute,
 
@@ -359,3 +362,12 @@ public sealed record CatchUpDayNeeded(DateOnly First, DateOnly Last) : Reason;
 
 /// <summary>A module with something to put right is not published.</summary>
 public sealed record ModuleToPutRight(int Findings) : Reason;
+
+/// <summary>Words are longer than there is room for.</summary>
+public sealed record TooManyWords(int Letters, int Most) : Reason;
+
+/// <summary>Only whoever wrote a note, or the owner, takes it back.</summary>
+public sealed record NotHerNote : Reason;
+
+/// <summary>Every question of the edition needs a chance from 0 to 100; so many have none.</summary>
+public sealed record QuestionsNotJudged(int Count) : Reason;

@@ -39,6 +39,9 @@ public sealed class RecordBook(AcademyDb db, BookShelf shelf)
         FactForms.CodeOf<ThresholdSet>(),
         FactForms.CodeOf<ModuleEditionSeen>(),
         FactForms.CodeOf<ModulePublished>(),
+        FactForms.CodeOf<ModuleNoted>(),
+        FactForms.CodeOf<ModuleNoteTakenBack>(),
+        FactForms.CodeOf<QuestionsJudged>(),
     ];
 
     /// <summary>Whether a fact of this kind changes the salon's book.</summary>

@@ -277,3 +277,20 @@ public sealed record ModulePublished(
 /// salon's book are not erased but described anew.
 /// </summary>
 public sealed record WordsErased(long Entry, Words Why) : Fact;
+
+/// <summary>A senior or the owner adds to a module how it is done here.</summary>
+/// <param name="Note">Made once: saying it twice is one note.</param>
+/// <param name="Module">The module under which it stands.</param>
+/// <param name="By">Who says it.</param>
+/// <param name="Says">What.</param>
+public sealed record ModuleNoted(NoteId Note, ModuleName Module, PersonId By, Words Says) : Fact;
+
+/// <summary>A note is taken back; the ledger keeps that it was there.</summary>
+public sealed record ModuleNoteTakenBack(NoteId Note, ModuleName Module, PersonId By) : Fact;
+
+/// <summary>A senior says for every question of an edition how likely a groomer who is only just safe has it right.</summary>
+/// <param name="Module">The module.</param>
+/// <param name="ContentHash">The edition judged: another one has to be judged anew.</param>
+/// <param name="By">Who judges.</param>
+/// <param name="Chances">Per question id the chance in percent, as <c>heat-01:85</c>.</param>
+public sealed record QuestionsJudged(ModuleName Module, string ContentHash, PersonId By, Listed<string> Chances) : Fact;

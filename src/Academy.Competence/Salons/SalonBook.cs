@@ -40,6 +40,12 @@ public sealed record SalonBook
     /// <summary>The modules of which the salon has an edition of its own, each with its newest.</summary>
     public Listed<OwnModule> OwnModules { get; init; }
 
+    /// <summary>The notes of seniors to modules that stand, oldest first.</summary>
+    public Listed<ModuleNoted> Notes { get; init; }
+
+    /// <summary>For each edition and judge the newest judgement of its questions.</summary>
+    public Listed<QuestionsJudged> Judgements { get; init; }
+
     /// <summary>Folds facts in the order of the ledger; those that are not about the book change nothing.</summary>
     public static SalonBook Of(IEnumerable<Recorded> facts) =>
         facts.Aggregate(new SalonBook(), (book, told) => book.After(told.Fact));
@@ -72,6 +78,12 @@ public sealed record SalonBook
             },
             ThresholdSet told => this with { Thresholds = Thresholds.With(told.Threshold) },
             ModuleEditionSeen told => this with { Library = Put(Library, Seen(told), module => module.Module == told.Module) },
+            ModuleNoted told => this with { Notes = Put(Notes, told, note => note.Note == told.Note) },
+            ModuleNoteTakenBack told => this with { Notes = Notes.Where(note => note.Note != told.Note).ToListed() },
+            QuestionsJudged told => this with
+            {
+                Judgements = Put(Judgements, told, one => one.ContentHash == told.ContentHash && one.By == told.By),
+            },
             ModulePublished told => this with
             {
                 OwnModules = Put(

@@ -41,6 +41,9 @@ public static partial class Say
         [typeof(AttemptHandedIn)] = "quiz handed in",
         [typeof(ModuleEditionSeen)] = "module edition seen",
         [typeof(ModulePublished)] = "module edition published",
+        [typeof(ModuleNoted)] = "note to a module",
+        [typeof(ModuleNoteTakenBack)] = "note to a module taken back",
+        [typeof(QuestionsJudged)] = "questions judged",
     };
 
     private static readonly Dictionary<string, string> FactKindsByCode = FactForms.Known.ToDictionary(

@@ -40,6 +40,11 @@ public static partial class Say
                 $"This is edition {not.Edition}, and the next one here is {not.Next}: write edition: {not.Next}.",
             CatchUpDayNeeded needed =>
                 $"Choose by which day everybody catches up: from {names.Time.Date(needed.First)} to {names.Time.Date(needed.Last)}.",
+            TooManyWords many => $"That is {many.Letters} characters; {many.Most} are the most. Say it shorter.",
+            NotHerNote => "Only whoever wrote a note, or the owner, takes it back.",
+            QuestionsNotJudged left => left.Count == 1
+                ? "One question has no chance yet: choose one from 0 to 100."
+                : $"{left.Count} questions have no chance yet: choose one from 0 to 100 for each.",
             ModuleToPutRight to => to.Findings == 1
                 ? "One thing in it has to be put right first: it is listed with its line."
                 : $"{to.Findings} things in it have to be put right first: they are listed with their lines.",

@@ -414,6 +414,7 @@ public static partial class Say
             WordsFor.Declaration => "Write what the experience is: where, how long, who has seen it.",
             WordsFor.Source => "Write where the work elsewhere is known from.",
             WordsFor.Change => "Write what changed, for those who passed the edition before.",
+            WordsFor.Note => "Write how it is done here.",
             WordsFor.Dispute => "Write what you see differently.",
             WordsFor.Answer => "Write your answer to the dispute.",
             WordsFor.LateCounts => "Write why this late sign-off counts.",

@@ -78,6 +78,7 @@ internal static class Sample
             _ when type == typeof(ModuleName) => [new ModuleName("heat-stroke")],
             _ when type == typeof(SignOffId) => [new SignOffId(Guid.Empty)],
             _ when type == typeof(Gap) => [new RowNotFull(11, 17)],
+            _ when type == typeof(Listed<PersonId>) => [new Listed<PersonId>([Ines])],
             _ => throw new InvalidOperationException($"Give a sample of {type}."),
         };
 }

@@ -11,7 +11,7 @@ using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 namespace Academy.Storage.Sqlite.Migrations
 {
     [DbContext(typeof(AcademyDb))]
-    [Migration("20261125140855_Drafts")]
+    [Migration("20261125151556_Drafts")]
     partial class Drafts
     {
         /// <inheritdoc />
@@ -268,10 +268,39 @@ namespace Academy.Storage.Sqlite.Migrations
                     b.HasKey("SalonId", "Id")
                         .HasName("pk_attempts");
 
-                    b.HasIndex("SalonId", "Person")
-                        .HasDatabaseName("ix_attempts_salon_id_person");
+                    b.HasIndex("SalonId", "Person", "HandedInAt")
+                        .HasDatabaseName("ix_attempts_salon_id_person_handed_in_at");
 
                     b.ToTable("attempts", (string)null);
+                });
+
+            modelBuilder.Entity("Academy.Storage.Rows.CalendarAddressRow", b =>
+                {
+                    b.Property<byte[]>("SalonId")
+                        .HasColumnType("BLOB")
+                        .HasColumnName("salon_id");
+
+                    b.Property<byte[]>("Person")
+                        .HasColumnType("BLOB")
+                        .HasColumnName("person");
+
+                    b.Property<long>("MadeAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("made_at");
+
+                    b.Property<byte[]>("TokenHash")
+                        .IsRequired()
+                        .HasColumnType("BLOB")
+                        .HasColumnName("token_hash");
+
+                    b.HasKey("SalonId", "Person")
+                        .HasName("pk_calendar_addresses");
+
+                    b.HasIndex("TokenHash")
+                        .IsUnique()
+                        .HasDatabaseName("ix_calendar_addresses_token_hash");
+
+                    b.ToTable("calendar_addresses", (string)null);
                 });
 
             modelBuilder.Entity("Academy.Storage.Rows.DisputeRow", b =>
@@ -304,6 +333,12 @@ namespace Academy.Storage.Sqlite.Migrations
 
                     b.HasKey("SalonId", "SignOff")
                         .HasName("pk_disputes");
+
+                    b.HasIndex("SalonId", "By", "At")
+                        .HasDatabaseName("ix_disputes_salon_id_by_at");
+
+                    b.HasIndex("SalonId", "AnsweredAt", "At", "SignOff")
+                        .HasDatabaseName("ix_disputes_salon_id_answered_at_at_sign_off");
 
                     b.ToTable("disputes", (string)null);
                 });
@@ -360,6 +395,12 @@ namespace Academy.Storage.Sqlite.Migrations
 
                     b.HasIndex("SalonId", "Name")
                         .HasDatabaseName("ix_dogs_salon_id_name");
+
+                    b.HasIndex("SalonId", "LastGroomAt", "Name")
+                        .HasDatabaseName("ix_dogs_salon_id_last_groom_at_name");
+
+                    b.HasIndex("SalonId", "Search", "Id")
+                        .HasDatabaseName("ix_dogs_salon_id_search_id");
 
                     b.ToTable("dogs", (string)null);
                 });
@@ -466,6 +507,42 @@ namespace Academy.Storage.Sqlite.Migrations
                     b.ToTable("edition_texts", (string)null);
                 });
 
+            modelBuilder.Entity("Academy.Storage.Rows.FlagRow", b =>
+                {
+                    b.Property<byte[]>("SalonId")
+                        .HasColumnType("BLOB")
+                        .HasColumnName("salon_id");
+
+                    b.Property<byte[]>("Groom")
+                        .HasColumnType("BLOB")
+                        .HasColumnName("groom");
+
+                    b.Property<byte[]>("Person")
+                        .HasColumnType("BLOB")
+                        .HasColumnName("person");
+
+                    b.Property<long>("At")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("at");
+
+                    b.Property<string>("Skills")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("skills");
+
+                    b.Property<long?>("SpokenAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("spoken_at");
+
+                    b.HasKey("SalonId", "Groom", "Person")
+                        .HasName("pk_flags");
+
+                    b.HasIndex("SalonId", "SpokenAt", "At")
+                        .HasDatabaseName("ix_flags_salon_id_spoken_at_at");
+
+                    b.ToTable("flags", (string)null);
+                });
+
             modelBuilder.Entity("Academy.Storage.Rows.GroomDoerRow", b =>
                 {
                     b.Property<byte[]>("SalonId")
@@ -518,8 +595,18 @@ namespace Academy.Storage.Sqlite.Migrations
                     b.HasIndex("SalonId", "Person", "EndedAt")
                         .HasDatabaseName("ix_groom_doers_salon_id_person_ended_at");
 
+                    b.HasIndex("SalonId", "Person", "SignedAt")
+                        .HasDatabaseName("ix_groom_doers_salon_id_person_signed_at");
+
                     b.HasIndex("SalonId", "SignOff", "EndedAt")
                         .HasDatabaseName("ix_groom_doers_salon_id_sign_off_ended_at");
+
+                    b.HasIndex("SalonId", "SignedAt", "SignOff")
+                        .HasDatabaseName("ix_groom_doers_salon_id_signed_at_sign_off")
+                        .HasFilter("is_late");
+
+                    b.HasIndex("SalonId", "SignOff", "Watcher", "EndedAt")
+                        .HasDatabaseName("ix_groom_doers_salon_id_sign_off_watcher_ended_at");
 
                     b.ToTable("groom_doers", (string)null);
                 });
@@ -581,6 +668,10 @@ namespace Academy.Storage.Sqlite.Migrations
                     b.HasKey("SalonId", "Id")
                         .HasName("pk_grooms");
 
+                    b.HasIndex("SalonId", "EndedAt")
+                        .HasDatabaseName("ix_grooms_salon_id_ended_at")
+                        .HasFilter("watcher IS NULL");
+
                     b.HasIndex("SalonId", "StartedAt")
                         .HasDatabaseName("ix_grooms_salon_id_started_at");
 
@@ -636,8 +727,8 @@ namespace Academy.Storage.Sqlite.Migrations
                     b.HasKey("SalonId", "Id")
                         .HasName("pk_incidents");
 
-                    b.HasIndex("SalonId", "ReviewedAt")
-                        .HasDatabaseName("ix_incidents_salon_id_reviewed_at");
+                    b.HasIndex("SalonId", "ReviewedAt", "IsCritical", "ReportedAt", "Id")
+                        .HasDatabaseName("ix_incidents_salon_id_reviewed_at_is_critical_reported_at_id");
 
                     b.ToTable("incidents", (string)null);
                 });
@@ -820,6 +911,35 @@ namespace Academy.Storage.Sqlite.Migrations
                     b.ToTable("presences", (string)null);
                 });
 
+            modelBuilder.Entity("Academy.Storage.Rows.ReadingPlaceRow", b =>
+                {
+                    b.Property<byte[]>("SalonId")
+                        .HasColumnType("BLOB")
+                        .HasColumnName("salon_id");
+
+                    b.Property<byte[]>("Person")
+                        .HasColumnType("BLOB")
+                        .HasColumnName("person");
+
+                    b.Property<string>("Module")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("module");
+
+                    b.Property<long>("At")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("at");
+
+                    b.Property<string>("Part")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("part");
+
+                    b.HasKey("SalonId", "Person", "Module")
+                        .HasName("pk_reading_places");
+
+                    b.ToTable("reading_places", (string)null);
+                });
+
             modelBuilder.Entity("Academy.Storage.Rows.ReadingRow", b =>
                 {
                     b.Property<byte[]>("SalonId")
@@ -944,6 +1064,14 @@ namespace Academy.Storage.Sqlite.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT")
                         .HasColumnName("content_hash");
+
+                    b.Property<string>("Drawn")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("drawn");
+
+                    b.Property<bool>("IsCatchUp")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("is_catch_up");
 
                     b.Property<bool>("IsRefresher")
                         .HasColumnType("INTEGER")
@@ -1103,17 +1231,17 @@ namespace Academy.Storage.Sqlite.Migrations
                         .HasColumnType("BLOB")
                         .HasColumnName("rest_source");
 
-                    b.Property<string>("RestTally")
-                        .HasColumnType("TEXT")
+                    b.Property<byte[]>("RestTally")
+                        .HasColumnType("BLOB")
                         .HasColumnName("rest_tally");
 
                     b.Property<int>("StepsSince")
                         .HasColumnType("INTEGER")
                         .HasColumnName("steps_since");
 
-                    b.Property<string>("Tally")
+                    b.Property<byte[]>("Tally")
                         .IsRequired()
-                        .HasColumnType("TEXT")
+                        .HasColumnType("BLOB")
                         .HasColumnName("tally");
 
                     b.Property<int>("ThresholdVersion")
