@@ -724,8 +724,8 @@ namespace Academy.Storage.Sqlite.Migrations
                     b.HasKey("SalonId", "Id")
                         .HasName("pk_incidents");
 
-                    b.HasIndex("SalonId", "ReviewedAt", "IsCritical", "ReportedAt", "Id")
-                        .HasDatabaseName("ix_incidents_salon_id_reviewed_at_is_critical_reported_at_id");
+                    b.HasIndex("SalonId", "ReviewedAt", "ReportedAt", "Id")
+                        .HasDatabaseName("ix_incidents_salon_id_reviewed_at_reported_at_id");
 
                     b.ToTable("incidents", (string)null);
                 });

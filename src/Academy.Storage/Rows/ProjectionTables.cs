@@ -91,7 +91,6 @@ internal static class ProjectionTables
         {
             row.SalonId,
             row.ReviewedAt,
-            row.IsCritical,
             row.ReportedAt,
             row.Id,
         });

@@ -31,6 +31,59 @@ public sealed class ListPlanTests
             db.Grooms.Where(row => row.SalonId == Salon && row.StartedAt < At).OrderByDescending(row => row.StartedAt).Take(20),
         ["dogs by name"] = db =>
             db.Dogs.Where(row => row.SalonId == Salon && row.Search.Contains("bis")).OrderBy(row => row.Name).Take(20),
+        ["signed late and not let count, oldest first"] = db =>
+            db.GroomDoers.Where(row => row.SalonId == Salon && row.SignOff != null && row.IsLate)
+                .OrderBy(row => row.SignedAt)
+                .ThenBy(row => row.SignOff)
+                .Take(21),
+        ["supervised and not signed off, counted"] = db =>
+            db.GroomDoers.Where(row =>
+                row.SalonId == Salon && row.SignOff == null && row.Watcher != null && row.Person != Someone
+            ),
+        ["supervised by one senior and not signed off, oldest first"] = db =>
+            db.GroomDoers.Where(row => row.SalonId == Salon && row.SignOff == null && row.Watcher == Someone && row.EndedAt > At)
+                .OrderBy(row => row.EndedAt),
+        ["a person's newest sign-offs"] = db =>
+            db.GroomDoers.Where(row => row.SalonId == Salon && row.Person == Someone && row.SignOff != null)
+                .OrderByDescending(row => row.SignedAt)
+                .Take(3),
+        ["done alone since a moment, newest first"] = db =>
+            db.Grooms.Where(row =>
+                    row.SalonId == Salon && row.State == GroomState.Told && row.Watcher == null && row.EndedAt >= At
+                )
+                .OrderByDescending(row => row.EndedAt)
+                .Take(500),
+        ["dogs in the order of the search"] = db =>
+            db.Dogs.Where(row => row.SalonId == Salon && !row.IsGone && row.Search.Contains("bis"))
+                .OrderBy(row => row.Search)
+                .ThenBy(row => row.Id)
+                .Take(51),
+        ["dogs that came last"] = db =>
+            db.Dogs.Where(row => row.SalonId == Salon && !row.IsGone).OrderByDescending(row => row.LastGroomAt).Take(24),
+        ["critical incidents that wait for a review, oldest first"] = db =>
+            db.Incidents.Where(row => row.SalonId == Salon && row.ReviewedAt == null && row.IsCritical)
+                .OrderBy(row => row.ReportedAt)
+                .ThenBy(row => row.Id)
+                .Take(21),
+        ["incidents that were reviewed, newest first"] = db =>
+            db.Incidents.Where(row => row.SalonId == Salon && row.ReviewedAt != null)
+                .OrderByDescending(row => row.ReviewedAt)
+                .Take(20),
+        ["disputes without an answer, oldest first"] = db =>
+            db.Disputes.Where(row => row.SalonId == Salon && row.AnsweredAt == null)
+                .OrderBy(row => row.At)
+                .ThenBy(row => row.SignOff)
+                .Take(21),
+        ["disputes that were answered, newest first"] = db =>
+            db.Disputes.Where(row => row.SalonId == Salon && row.AnsweredAt != null)
+                .OrderByDescending(row => row.AnsweredAt)
+                .Take(20),
+        ["a person's disputes, newest first"] = db =>
+            db.Disputes.Where(row => row.SalonId == Salon && row.By == Someone).OrderByDescending(row => row.At).Take(20),
+        ["a person's quizzes, oldest first"] = db =>
+            db.Attempts.Where(row => row.SalonId == Salon && row.Person == Someone).OrderBy(row => row.HandedInAt),
+        ["the ledger, newest first, the next page"] = db =>
+            db.Ledger.Where(row => row.SalonId == Salon && row.Seq < 500).OrderByDescending(row => row.Seq).Take(51),
         ["incidents that wait for a review"] = db => db.Incidents.Where(row => row.SalonId == Salon && row.ReviewedAt == null),
         ["who is in on a day"] = db => db.Presences.Where(row => row.SalonId == Salon && row.Day == new DateOnly(2026, 1, 5)),
         ["the newest reading"] = db =>
