@@ -118,6 +118,27 @@ public sealed class QuizBook(AcademyDb db)
         return told.Select(one => one.Fact).OfType<AttemptHandedIn>().Single(fact => fact.Attempt == attempt);
     }
 
+    /// <summary>Everything that a person handed in of a module, as it was handed in, oldest first.</summary>
+    public async Task<IReadOnlyList<AttemptHandedIn>> AttemptsAsync(
+        SalonId salon,
+        PersonId person,
+        ModuleName module,
+        CancellationToken stop
+    )
+    {
+        var kind = FactForms.CodeOf<AttemptHandedIn>();
+        var told = await db
+            .Ledger.Where(row => row.SalonId == salon.Value && row.Subject == person.Value && row.Kind == kind)
+            .ReadAsync(db, stop);
+        return
+        [
+            .. told.Select(one => one.Fact)
+                .OfType<AttemptHandedIn>()
+                .Where(attempt => attempt.Module == module)
+                .OrderBy(attempt => attempt.HandedInAt),
+        ];
+    }
+
     // Between the fact that it was handed in and its being forgotten here the process may have stopped.
     private IQueryable<SittingRow> Open(SalonId salon) =>
         db.Sittings.Where(row =>

@@ -1,6 +1,8 @@
 using Academy.Competence;
+using Academy.Competence.Grooms;
 using Academy.Competence.Quizzes;
 using Academy.Storage;
+using Academy.Storage.Ledgers;
 using Academy.Storage.Rows;
 using Academy.Web.Access;
 using Microsoft.EntityFrameworkCore;
@@ -46,6 +48,8 @@ internal static class Addresses
         At("/dogs/new", Senior),
         At("/dogs/{id:guid}", Senior, $"/dogs/{Sorrel}"),
         At("/error", null),
+        At("/flags", Owner),
+        new("/flags/{groom:guid}/{person:guid}", Owner, FlaggedAsync),
         Found("/grooms/{id:guid}", Junior, db => GroomsOf(db, Tamsin)),
         Found("/grooms/{id:guid}/complaint", Owner, db => GroomsOf(db, Tamsin)),
         Found("/grooms/{id:guid}/incident", Junior, db => GroomsOf(db, Tamsin)),
@@ -56,6 +60,7 @@ internal static class Addresses
         new("/join/{token}", null, LinkAsync),
         At("/join/{token}", null, "/join/spent"),
         At("/ledger", Owner),
+        At("/ledger/{entry}", Owner, "/ledger/1"),
         At("/log", Junior),
         At("/log/{groom:guid}", Junior, $"/log/01978000-0000-7000-8000-000000000001?dog={Sorrel}"),
         At("/me", Junior),
@@ -126,6 +131,36 @@ internal static class Addresses
         return await portal.Portal.DoAsync<Links, string>(links =>
             links.MakeAsync(salon!.Value, new PersonId(new Guid(Perpetua)))
         );
+    }
+
+    // A groom of the newcomer's as if nobody had watched it.
+    private static async Task<string> FlaggedAsync(DemoPortal portal)
+    {
+        var salon = (await portal.Portal.DoAsync<RecordBook, SalonId?>(book => book.OnlySalonAsync(default)))!.Value;
+        var id = await FirstAsync(portal, db => db.GroomDoers.Where(of => of.Person == new Guid(Robin)).Select(of => of.Groom));
+        var now = portal.Portal.Now;
+        var flagged = await portal.Portal.DoAsync<RecordBook, Decision>(async book =>
+        {
+            var told = (await book.GroomAsync(salon, new GroomId(id), default))!.Record.Story!.Groom with { Watcher = null };
+            var salons = await book.SalonAsync(salon, default);
+            var then = new KnownThen(
+                (await book.DogAsync(salon, told.Dog, default))!.Record,
+                await book.TeamAsync(salon, now, default),
+                new HashSet<PersonId>(),
+                salons.House,
+                salons.Zone
+            );
+            return Flagging.Flag(told, [], then);
+        });
+        await portal.Portal.DoAsync<Ledger, Kept>(ledger =>
+            ledger.KeepAsync(
+                salon,
+                (Granted)flagged,
+                new Hand(new PersonId(new Guid(Robin)), "a test", now),
+                new(portal.Portal.New())
+            )
+        );
+        return $"/flags/{id}/{Robin}";
     }
 
     private static Task<string> BeginAsync(DemoPortal portal, string module, string part)

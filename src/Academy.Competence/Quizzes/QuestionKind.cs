@@ -1,4 +1,5 @@
 using Academy.Competence.Quizzes.Amounts;
+using Academy.Competence.Quizzes.Measuring;
 
 namespace Academy.Competence.Quizzes;
 
@@ -25,6 +26,15 @@ public abstract record QuestionKind
     /// <summary>Whether this is right and whole.</summary>
     public abstract bool IsAnsweredBy(Given given);
 
+    /// <summary>What was chosen, in words that are the same for everybody; empty where nothing is chosen from.</summary>
+    public virtual Listed<string> Chosen(Given given) => [];
+
+    /// <summary>What can be chosen, for measuring; empty where the answer is typed, put in order or matched.</summary>
+    public virtual Listed<MeasuredChoice> Choices => [];
+
+    private protected static Listed<string> Texts(Given given, Listed<string> texts) =>
+        given is Picked picked && AreOf(texts.Count, picked.Places) ? picked.Places.Select(place => texts[place]).ToListed() : [];
+
     private protected static bool AreOf(int count, Listed<int> places) => places.All(place => place >= 0 && place < count);
 }
 
@@ -43,6 +53,13 @@ public sealed record Choice(Listed<Option> Options) : QuestionKind
 
     /// <inheritdoc/>
     public override bool CanBe(Given given) => given is Picked picked && AreOf(Options.Count, picked.Places);
+
+    /// <inheritdoc/>
+    public override Listed<string> Chosen(Given given) => Texts(given, Options.Select(option => option.Text).ToListed());
+
+    /// <inheritdoc/>
+    public override Listed<MeasuredChoice> Choices =>
+        Options.Select(option => new MeasuredChoice(option.Text, option.IsRight)).ToListed();
 
     /// <summary>Whether exactly the right options were picked, no more and no fewer, in any order.</summary>
     public override bool IsAnsweredBy(Given given) =>
@@ -69,6 +86,12 @@ public sealed record TrueOrFalse(bool IsTrue) : QuestionKind
 
     /// <inheritdoc/>
     public override bool CanBe(Given given) => given is Picked { Places: [True or False] };
+
+    /// <inheritdoc/>
+    public override Listed<string> Chosen(Given given) => Texts(given, ["true", "false"]);
+
+    /// <inheritdoc/>
+    public override Listed<MeasuredChoice> Choices => [new("true", IsTrue), new("false", !IsTrue)];
 
     /// <inheritdoc/>
     public override bool IsAnsweredBy(Given given) => Right.Equals(given);
@@ -172,6 +195,13 @@ public sealed record OnPicture(string Picture, Listed<Spot> Spots) : QuestionKin
 
     /// <inheritdoc/>
     public override bool CanBe(Given given) => given is Picked { Places.Count: 1 } picked && AreOf(Spots.Count, picked.Places);
+
+    /// <inheritdoc/>
+    public override Listed<string> Chosen(Given given) => Texts(given, Spots.Select(spot => spot.Words).ToListed());
+
+    /// <inheritdoc/>
+    public override Listed<MeasuredChoice> Choices =>
+        Spots.Select(spot => new MeasuredChoice(spot.Words, spot.IsRight)).ToListed();
 
     /// <inheritdoc/>
     public override bool IsAnsweredBy(Given given) => Right.Equals(given);

@@ -1,3 +1,5 @@
+using Academy.Competence.Facts;
+using Academy.Competence.Quizzes.Measuring;
 using Academy.Competence.Salons;
 
 namespace Academy.Competence.Quizzes;
@@ -45,6 +47,36 @@ public static class Quizzing
                 .OfType<Question>()
                 .Select(question => question with { Kind = question.Kind.Shuffled(chance) }),
         ];
+    }
+
+    /// <summary>Which kind of quiz an attempt was.</summary>
+    public static QuizKind KindOf(AttemptHandedIn attempt) =>
+        attempt.IsCatchUp == true ? QuizKind.CatchUp
+        : attempt.IsRefresher ? QuizKind.Refresher
+        : QuizKind.Whole;
+
+    /// <summary>The questions of an attempt as they were asked.</summary>
+    /// <param name="module">The edition it was taken in.</param>
+    /// <param name="attempt">The attempt.</param>
+    public static Listed<Question> Asked(Module module, AttemptHandedIn attempt) =>
+        attempt.Drawn is { } chosen ? Draw(module, attempt.Seed, chosen) : Draw(module, attempt.Seed, KindOf(attempt));
+
+    /// <summary>An attempt as marks, question by question.</summary>
+    /// <param name="module">The edition it was taken in.</param>
+    /// <param name="attempt">The attempt.</param>
+    public static AnswerSheet Sheet(Module module, AttemptHandedIn attempt)
+    {
+        var given = attempt.Answers.Select(Answer.Read).ToLookup(answer => answer.QuestionId, answer => answer.Given);
+        return new(
+            Asked(module, attempt)
+                .Select(question => (question, given: given[question.Id].LastOrDefault()))
+                .Select(one => new MarkedAnswer(
+                    one.question.Id,
+                    one.given is { } said && one.question.IsAnsweredBy(said),
+                    one.given is { } chosen ? one.question.Kind.Chosen(chosen) : []
+                ))
+                .ToListed()
+        );
     }
 
     /// <summary>Marks the quiz at the end of a module.</summary>

@@ -2,6 +2,7 @@ using System.Diagnostics;
 using Academy.Competence.Evidence;
 using Academy.Competence.Facts;
 using Academy.Competence.Quizzes;
+using Academy.Competence.Quizzes.Measuring;
 
 namespace Academy.Web.Wording;
 
@@ -18,6 +19,8 @@ public static partial class Say
             { State: ModuleState.NotInLibrary } => "Not among the salon's modules",
             { State: ModuleState.EditionTooOld, PassedOn: { } passed } =>
                 $"Passed on {time.Date(passed)}, before its last safety change",
+            { State: ModuleState.Current, AsksToCatchUp: true, DueOn: { } last } =>
+                $"Changed for safety: catch up by {time.Day(last)}",
             { State: ModuleState.RefresherFailed } => "Refresher twice not passed",
             { State: ModuleState.NotRenewed, PassedOn: { } passed } => $"Passed on {time.Date(passed)}, not renewed this season",
             { State: ModuleState.RefresherOverdue, DueOn: { } last } => $"Refresher overdue since {time.Date(last.AddDays(1))}",
@@ -36,9 +39,10 @@ public static partial class Say
     {
         var score = Counts.OutOf(attempt.Right, attempt.Of);
         var wrong = attempt.MustKnowWrong.Count == 1 ? "one must-know was" : $"{attempt.MustKnowWrong.Count} must-knows were";
-        return (attempt.HasPassed, attempt.MustKnowWrong.IsEmpty, KindOf(attempt).IsPassMark(attempt.Right, attempt.Of)) switch
+        return (attempt.HasPassed, attempt.MustKnowWrong.IsEmpty, attempt.Right >= RightAsked(attempt)) switch
         {
             (true, _, _) => $"{score}. Passed.",
+            (_, true, _) when IsNearly(attempt) => $"{score}. Nearly: read the reasons and try again.",
             (_, true, _) => $"{score}. Not passed yet.",
             (_, false, true) => $"{score}, but {wrong} wrong. Not passed yet.",
             _ => $"{score}, and {wrong} wrong. Not passed yet.",
@@ -47,7 +51,7 @@ public static partial class Say
 
     /// <summary>What would have passed: "16 of 20 pass, with every must-know right."</summary>
     public static string PassMark(AttemptHandedIn attempt) =>
-        $"{Enumerable.Range(0, attempt.Of + 1).First(right => KindOf(attempt).IsPassMark(right, attempt.Of))} of {attempt.Of} pass, with every must-know right.";
+        $"{RightAsked(attempt)} of {attempt.Of} pass, with every must-know right.";
 
     /// <summary>A few names of many: "wool, wire, silky and 6 more".</summary>
     public static string Some(IReadOnlyList<string> names) =>
@@ -55,5 +59,15 @@ public static partial class Say
             ? Counts.And(names)
             : $"{string.Join(", ", names.Take(NamesShown))} and {names.Count - NamesShown} more";
 
-    private static QuizKind KindOf(AttemptHandedIn attempt) => attempt.IsRefresher ? QuizKind.Refresher : QuizKind.Whole;
+    /// <summary>What a kind of quiz is called.</summary>
+    public static string Word(QuizKind kind) =>
+        kind == QuizKind.CatchUp ? "quiz on what changed"
+        : kind == QuizKind.Refresher ? "refresher"
+        : "quiz";
+
+    private static bool IsNearly(AttemptHandedIn attempt) =>
+        attempt.Of > 1 && NearMark.IsNearly(attempt.Right, RightAsked(attempt), attempt.Of);
+
+    private static int RightAsked(AttemptHandedIn attempt) =>
+        attempt.RightAsked ?? Quizzing.KindOf(attempt).RightAsked(attempt.Of, []);
 }

@@ -8,7 +8,7 @@ namespace Academy.Web.Features.Quizzes;
 /// <summary>A quiz under way as it was drawn, from the edition it was drawn from.</summary>
 public sealed record DrawnQuiz(UnderWay UnderWay, Lesson Lesson)
 {
-    private readonly Listed<Question> _asked = Quizzing.Draw(Lesson.Module, UnderWay.Sitting.Seed, UnderWay.Sitting.Kind);
+    private readonly Listed<Question> _asked = UnderWay.Sitting.Draw(Lesson.Module);
 
     public Listed<Question> Asked => _asked;
 

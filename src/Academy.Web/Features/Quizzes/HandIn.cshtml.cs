@@ -1,4 +1,5 @@
 using Academy.Competence;
+using Academy.Competence.Quizzes;
 using Academy.Storage;
 using Academy.Storage.Ledgers;
 using Academy.Web.Access;
@@ -31,7 +32,8 @@ public sealed class HandInModel(Who who, QuizTableQueries table, QuizBook quizze
         var found = await table.FindAsync(module, attempt, stop);
         if (found is not AtTheTable.Goes(var quiz))
             return Elsewhere(found);
-        if (quiz.Sitting.HandIn(quiz.Lesson.Module, quiz.Answers, clock.GetUtcNow()) is not Granted granted)
+        var judged = Judging.MeanChances(who.Book, quiz.Lesson.Module);
+        if (quiz.Sitting.HandIn(quiz.Lesson.Module, quiz.Answers, clock.GetUtcNow(), judged) is not Granted granted)
             return Elsewhere(new AtTheTable.Changed(quiz.Sitting));
 
         await ledger.KeepAsync(who.Salon, granted, who.Hand, new OperationId(attempt));

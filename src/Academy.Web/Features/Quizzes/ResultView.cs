@@ -80,7 +80,7 @@ public sealed record ResultView(
         return
         [
             .. Quizzing
-                .Draw(lesson.Module, attempt.Seed, attempt.IsRefresher ? QuizKind.Refresher : QuizKind.Whole)
+                .Asked(lesson.Module, attempt)
                 .Select(
                     (question, place) => Line(question, place + 1, given.GetValueOrDefault(question.Id)?.Given ?? new Picked([]))
                 ),
@@ -106,7 +106,7 @@ public sealed record ResultView(
     private static string LineOf(AttemptHandedIn attempt, bool isOwn, Names names)
     {
         var whose = isOwn ? "" : $"{names.Of(attempt.Person)}, ";
-        var kind = attempt.IsRefresher ? "refresher" : "quiz";
+        var kind = Say.Word(Quizzing.KindOf(attempt));
         var by = attempt.ReadOutBy is { } senior ? $", read out by {names.Of(senior)}" : "";
         return $"{whose}{kind} of edition {attempt.Edition}, handed in {names.Time.At(attempt.HandedInAt)}{by}";
     }

@@ -1,4 +1,5 @@
 using Academy.Competence.Evidence;
+using Academy.Competence.Quizzes;
 
 namespace Academy.Web.Features.Shared;
 
@@ -30,7 +31,7 @@ public sealed record StudyNextView(StudyLine Next, string Label, string Button, 
             ? new(
                 StudyLine.Of(next),
                 LabelOf(next.Need),
-                next.IsWhole ? "Read the module" : "To the refresher",
+                next.Quiz == QuizKind.Refresher ? "To the refresher" : "Read the module",
                 [
                     .. plan
                         .Modules.Skip(1)

@@ -10,7 +10,7 @@ namespace Academy.Web.Features.Shared;
 /// <summary>One module as it stands for one person, and why it is asked.</summary>
 /// <param name="When">How it stands, with its days.</param>
 /// <param name="Why">Which of the person's skills rest on it.</param>
-public sealed record Planned(Module Module, ModuleFound Found, StudyNeed Need, bool IsWhole, string When, string Why);
+public sealed record Planned(Module Module, ModuleFound Found, StudyNeed Need, QuizKind Quiz, string When, string Why);
 
 /// <summary>
 /// What a person studies, the most pressing first: what no longer counts, what is due soon, what was never passed (before all
@@ -64,8 +64,11 @@ public sealed record StudyPlan(IReadOnlyList<Planned> Modules, IReadOnlyList<Mod
             return null;
         var asked = book.Library.First(one => one.Module == module.Name);
         var asking = Asking.Of(module.Name, own);
-        var isWhole = Studying.AsksWholeQuiz(found, asked, today, book.House);
-        return (new(module, found, need, isWhole, Say.Of(found, names.Time), asking.Words(names)), asking);
+        var quiz =
+            Studying.AsksToCatchUp(found, asked, today, book.House) ? QuizKind.CatchUp
+            : Studying.AsksWholeQuiz(found, asked, today, book.House) ? QuizKind.Whole
+            : QuizKind.Refresher;
+        return (new(module, found, need, quiz, Say.Of(found, names.Time), asking.Words(names)), asking);
     }
 
     private static IEnumerable<ModuleFound> ModulesOf(Standing standing) =>
@@ -122,12 +125,14 @@ public static class StudyLength
     public static string Of(Planned planned) =>
         planned switch
         {
-            { Need: StudyNeed.Passed, IsWhole: false } => Minutes(planned.Module),
-            _ => $"{Minutes(planned.Module)}, then {Questions(planned.Module, planned.IsWhole)}",
+            { Need: StudyNeed.Passed } when planned.Quiz == QuizKind.Refresher => Minutes(planned.Module),
+            _ => $"{Minutes(planned.Module)}, then {Questions(planned.Module, planned.Quiz)}",
         };
 
     public static string Minutes(Module module) => $"{Counts.Of(module.Minutes, "minute")} to read";
 
-    public static string Questions(Module module, bool isWhole) =>
-        Counts.Of(Quizzing.Draw(module, seed: 0, isWhole ? QuizKind.Whole : QuizKind.Refresher).Count, "question");
+    public static string Questions(Module module, QuizKind kind) =>
+        kind == QuizKind.CatchUp
+            ? $"at most {kind.Questions} questions on what changed"
+            : Counts.Of(Quizzing.Draw(module, seed: 0, kind).Count, "question");
 }

@@ -26,12 +26,38 @@ public sealed class ModuleStudy(Module module, SalonBook book, IReadOnlyList<Han
         book.Library.FirstOrDefault(one => one.Module == module.Name) is not { } asked
         || Studying.AsksWholeQuiz(Found, asked, Today, book.House);
 
+    /// <summary>Whether a short quiz on what changed is what would count.</summary>
+    public bool IsCatchUp =>
+        book.Library.FirstOrDefault(one => one.Module == module.Name) is { } asked
+        && Studying.AsksToCatchUp(Found, asked, Today, book.House);
+
+    /// <summary>The quiz that comes next.</summary>
+    public QuizKind Next =>
+        IsCatchUp ? QuizKind.CatchUp
+        : IsWhole ? QuizKind.Whole
+        : QuizKind.Refresher;
+
     /// <summary>From when a quiz may be taken; null for now.</summary>
     public DateTimeOffset? NotBefore => Quizzing.MayTakeAgainAt(Attempts, book.Zone) is { } at && now < at ? at : null;
 
     /// <summary>The quiz that begins now.</summary>
-    public Sitting Begin(AttemptId attempt, PersonId person, int seed, PersonId? readOutBy) =>
-        new(attempt, person, module.Name, module.Hash, IsRefresher: !IsWhole, seed, now, readOutBy);
+    /// <remarks>Where the edition that was passed is no longer there to compare with, the whole quiz takes the place of the short one.</remarks>
+    public Sitting Begin(AttemptId attempt, PersonId person, int seed, PersonId? readOutBy, QuizPast past)
+    {
+        var kind = IsCatchUp && past.Passed is null ? QuizKind.Whole : Next;
+        return new(
+            attempt,
+            person,
+            module.Name,
+            module.Hash,
+            IsRefresher: kind == QuizKind.Refresher,
+            seed,
+            now,
+            readOutBy,
+            past.Choose(module, kind, seed, now),
+            IsCatchUp: kind == QuizKind.CatchUp
+        );
+    }
 
     private DateOnly Today => SalonDay.Of(now, book.Zone);
 }

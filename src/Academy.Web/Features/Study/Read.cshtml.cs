@@ -16,7 +16,15 @@ namespace Academy.Web.Features.Study;
 
 /// <summary>One lesson, and the way into its quiz: for oneself, or read out to a junior.</summary>
 [Authorize(Policy = Policies.Junior)]
-public sealed class ReadModel(Who who, QuizBook quizzes, Shelf library, Titles titles, Ids ids, TimeProvider clock) : AcademyPage
+public sealed class ReadModel(
+    Who who,
+    QuizBook quizzes,
+    PastQueries past,
+    Shelf library,
+    Titles titles,
+    Ids ids,
+    TimeProvider clock
+) : AcademyPage
 {
     /// <summary>Made when the page is shown: the quiz that it begins, however often it is sent.</summary>
     [BindProperty]
@@ -63,7 +71,13 @@ public sealed class ReadModel(Who who, QuizBook quizzes, Shelf library, Titles t
 
         var begun = await quizzes.BeginAsync(
             who.Salon,
-            study.Begin(new AttemptId(Operation), person.Id, ids.Seed(), readOutBy?.Id)
+            study.Begin(
+                new AttemptId(Operation),
+                person.Id,
+                ids.Seed(),
+                readOutBy?.Id,
+                await past.OfAsync(person.Id, lesson.Module.Name, stop)
+            )
         );
         return LocalRedirect(Paths.Quiz(lesson.Module.Name.Value, begun.Value));
     }

@@ -85,12 +85,12 @@ public sealed record ReadView(
             );
         if (study.NotBefore is { } at)
             return new(stand, $"The quiz may be taken again from {names.Time.At(at)} on.", null, null);
-        return study is { Need: StudyNeed.Passed, IsWhole: false }
+        return study is { Need: StudyNeed.Passed, IsWhole: false, IsCatchUp: false }
             ? new(stand, "Nothing is due now.", null, null)
             : new(
                 stand,
-                $"{StudyLength.Questions(study.Module, study.IsWhole)}, no time limit. Stop whenever a dog needs you: your answers are kept.",
-                study.IsWhole ? "Take the quiz" : "Take the refresher",
+                $"{StudyLength.Questions(study.Module, study.Next)}, no time limit. Stop whenever a dog needs you: your answers are kept.",
+                $"Take the {Say.Word(study.Next)}",
                 null
             );
     }

@@ -142,6 +142,62 @@ public sealed class QuizTests
     }
 
     [Fact]
+    public async Task Whoever_passed_before_a_safety_change_has_two_weeks_and_a_short_quiz_on_what_changed()
+    {
+        using var modules = new TestModules().With(Blades);
+        var portal = new PortalHost().With("Modules:Folder", modules.Root);
+        var cast = await portal.OpenSalonAsync();
+        using (var before = await portal.AsAsync(cast, cast.Junior))
+        {
+            var whole = await BeginAsync(before);
+            await AnswerAllAsync(portal, cast, before, right: true);
+            await before.SendAsync($"/study/{Blades}/quiz/{whole}/hand-in");
+        }
+        modules.With(
+            Blades,
+            ("edition: 2", "edition: 3"),
+            ("since: 1", "since: 3"),
+            ("What does a towel save?", "What does a dry towel save?")
+        );
+        await using var changed = (await portal.AgainAsync()).With("Modules:Folder", modules.Root);
+        using var pim = await changed.AsAsync(cast, cast.Junior);
+
+        var page = await pim.GetAsync($"/study/{Blades}");
+        Assert.Contains("Changed for safety: catch up by Wednesday 24 June", page.Words, StringComparison.Ordinal);
+        Assert.Contains("Take the quiz on what changed", page.Words, StringComparison.Ordinal);
+        var attempt = await BeginAsync(pim);
+        var drawn = (await UnderWayAsync(changed, cast, attempt)).Sitting;
+        Assert.Equal((true, false, 4), (drawn.IsCatchUp, drawn.IsRefresher, drawn.Drawn!.Value.Count));
+        Assert.Contains("towel-01", drawn.Drawn.Value);
+
+        await AnswerAllAsync(changed, cast, pim, right: true);
+        var result = await (await pim.SendAsync($"/study/{Blades}/quiz/{attempt}/hand-in")).FollowAsync();
+
+        Assert.Equal("4 of 4. Passed.", result.Heading);
+        Assert.Contains("quiz on what changed of edition 3", result.Words, StringComparison.Ordinal);
+        Assert.DoesNotContain("catch up", (await pim.GetAsync($"/study/{Blades}")).Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_retake_asks_first_what_was_not_asked_before()
+    {
+        using var modules = new TestModules().With(Blades);
+        await using var portal = new PortalHost().With("Modules:Folder", modules.Root);
+        var cast = await portal.OpenSalonAsync();
+        using var pim = await portal.AsAsync(cast, cast.Junior);
+        var first = await BeginAsync(pim);
+        var asked = (await UnderWayAsync(portal, cast, first)).Sitting.Drawn!.Value;
+        await pim.SendAsync($"/study/{Blades}/quiz/{first}/hand-in");
+        portal.Clock.Advance(TimeSpan.FromMinutes(10));
+
+        var second = (await UnderWayAsync(portal, cast, await BeginAsync(pim))).Sitting.Drawn!.Value;
+
+        // 24 questions, 20 asked each time: the four that were left out come now
+        Assert.Equal((20, 20), (asked.Count, second.Count));
+        Assert.Equal(24, asked.Union(second).Count());
+    }
+
+    [Fact]
     public async Task A_quiz_read_out_belongs_to_the_junior_and_says_who_read_it()
     {
         using var modules = new TestModules().With(Blades);
@@ -181,7 +237,7 @@ public sealed class QuizTests
         var lesson = await portal.DoAsync<Academy.Web.Library.Editions, Lesson?>(editions =>
             editions.FindAsync(sitting.Module, sitting.ContentHash, TestContext.Current.CancellationToken).AsTask()
         );
-        foreach (var (place, question) in Quizzing.Draw(lesson!.Module, sitting.Seed).Index())
+        foreach (var (place, question) in sitting.Draw(lesson!.Module).Index())
         {
             var places = right ? ((Picked)question.Kind.Right).Places : [];
             var picks = places.Select(place => ("Picked", place.ToString(System.Globalization.CultureInfo.InvariantCulture)));
