@@ -9,7 +9,7 @@ namespace Academy.Storage.Sqlite;
 
 /// <summary>
 /// Writes added rows with one prepared statement for each table. Tables, columns and the form of the values are the model's, so
-/// the same rows stand in the file as after an ordinary save (measured over 45,000 rows: a sixth of its time).
+/// the same rows stand in the file as after an ordinary save (20,000 steps on a busy machine: a fourth to a tenth of its CPU time).
 /// </summary>
 internal sealed class PreparedInserts(DbContext db) : IDisposable
 {

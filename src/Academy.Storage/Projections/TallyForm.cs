@@ -6,8 +6,9 @@ using Academy.Competence.Statistics;
 namespace Academy.Storage.Projections;
 
 /// <summary>
-/// A tally as the bytes that are kept of it: some 700 where its JSON took 3,000, read thirty times as fast, and a board reads
-/// one for each of its cells. The first byte says which form it is; a tally in an older one is folded again from its steps.
+/// A tally as the bytes that are kept of it, for a board reads one for each of its cells. Over the 190 tallies of the demo salon
+/// it takes 384 bytes where JSON takes 1,837, and is read three to nine times as fast (measured on a busy machine). The first
+/// byte says which form it is; a tally in an older one is folded again from its steps.
 /// </summary>
 public static class TallyForm
 {
