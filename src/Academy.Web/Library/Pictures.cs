@@ -1,5 +1,7 @@
 using Academy.Modules;
+using Academy.Modules.Pictures;
 using Academy.Web.Access;
+using Microsoft.AspNetCore.Mvc;
 using Microsoft.Net.Http.Headers;
 
 namespace Academy.Web.Library;
@@ -10,8 +12,18 @@ internal static class Pictures
     // A drawing may dress itself and nothing more: it was looked through, and this holds even where something was overlooked.
     private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; sandbox";
 
+    private const string Unchanging = "private, max-age=31536000, immutable";
+
     public static void MapPictures(this WebApplication app) =>
         app.MapGet("/modules/{name}/{file}", Answer).RequireAuthorization(Policies.AnyoneHere);
+
+    /// <summary>A picture of an edition that never changes, for whoever may ask for it.</summary>
+    public static FileContentResult Shown(HttpResponse response, Picture picture)
+    {
+        response.Headers.ContentSecurityPolicy = Policy;
+        response.Headers.CacheControl = Unchanging;
+        return new FileContentResult(picture.Bytes.ToArray(), picture.ContentType);
+    }
 
     private static IResult Answer(string name, string file, string? v, Shelf library, HttpContext http)
     {
@@ -20,7 +32,7 @@ internal static class Pictures
 
         var isOfThisEdition = LessonPage.VersionOf(lesson) == v;
         http.Response.Headers.ContentSecurityPolicy = Policy;
-        http.Response.Headers.CacheControl = isOfThisEdition ? "private, max-age=31536000, immutable" : "private, no-cache";
+        http.Response.Headers.CacheControl = isOfThisEdition ? Unchanging : "private, no-cache";
         return Results.Bytes(
             picture.Bytes,
             picture.ContentType,

@@ -71,6 +71,16 @@ public static partial class Say
     /// <summary>The words of true or false, in the order of their places.</summary>
     public static IReadOnlyList<string> Truths { get; } = ["True", "False"];
 
+    /// <summary>"1st", "2nd", "3rd", "4th" and on to "6th", the most that an order has.</summary>
+    public static string Ordinal(int number) =>
+        number switch
+        {
+            1 => "1st",
+            2 => "2nd",
+            3 => "3rd",
+            _ => string.Create(CultureInfo.InvariantCulture, $"{number}th"),
+        };
+
     /// <summary>The letter of a place on a picture.</summary>
     public static char Letter(int place) => (char)('A' + place);
 

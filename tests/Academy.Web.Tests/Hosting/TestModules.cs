@@ -11,15 +11,33 @@ internal sealed class TestModules : IDisposable
     public TestModules With(string name, params IEnumerable<(string From, string To)> changes)
     {
         var text = File.ReadAllText(Sample("module.md"));
-        text = text[..text.IndexOf("\n## towel-25", StringComparison.Ordinal)];
         foreach (var (from, to) in changes.Prepend(("name: towels", $"name: {name}")))
         {
             Assert.Contains(from, text, StringComparison.Ordinal);
             text = text.Replace(from, to, StringComparison.Ordinal);
         }
         Write(name, "module.md", text);
-        File.Copy(Sample("press.svg"), Path.Combine(Root, name, "press.svg"), overwrite: true);
+        foreach (var picture in (string[])["press.svg", "back.svg"])
+            File.Copy(Sample(picture), Path.Combine(Root, name, picture), overwrite: true);
         return this;
+    }
+
+    /// <summary>
+    /// The lesson with one question of each kind and no others, so that each is drawn: one right (towel-03), several right (towel-04)
+    /// and those from towel-25 on.
+    /// </summary>
+    public TestModules WithOneOfEachKind(string name, params IEnumerable<(string From, string To)> changes)
+    {
+        var text = File.ReadAllText(Sample("module.md"));
+        var (begin, end) = (
+            text.IndexOf("\n## towel-01", StringComparison.Ordinal),
+            text.IndexOf("\n## towel-03", StringComparison.Ordinal)
+        );
+        var (then, last) = (
+            text.IndexOf("\n## towel-05", StringComparison.Ordinal),
+            text.IndexOf("\n## towel-25", StringComparison.Ordinal)
+        );
+        return With(name, [(text[begin..end], ""), (text[then..last], ""), .. changes]);
     }
 
     /// <summary>The lesson under another name and title.</summary>

@@ -2,6 +2,7 @@ using Academy.Competence.Quizzes;
 using Academy.Storage;
 using Academy.Web.Access;
 using Academy.Web.Features.Shared;
+using Academy.Web.Library;
 using Academy.Web.Wording;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Mvc;
@@ -24,6 +25,14 @@ public sealed class QuestionModel(Who who, QuizTableQueries table, QuizBook quiz
     [BindProperty]
     public IReadOnlyList<int> Picked { get; set; } = [];
 
+    /// <summary>For each step or pair as drawn the place chosen for it.</summary>
+    [BindProperty]
+    public IReadOnlyList<string?> Placed { get; set; } = [];
+
+    /// <summary>A number and its unit.</summary>
+    [BindProperty]
+    public string? Typed { get; set; }
+
     /// <summary>The number of the question to go on with, or <see cref="ToTheEnd"/>.</summary>
     [BindProperty]
     public string? To { get; set; }
@@ -43,11 +52,24 @@ public sealed class QuestionModel(Who who, QuizTableQueries table, QuizBook quiz
             return Elsewhere(found);
         if (Q is not { } number || number < 1 || number > quiz.Asked.Count)
             return NotFound();
-        if (!ModelState.IsValid || !IsOffered(quiz.Asked[number - 1].Kind))
-            return Unreadable(quiz, number);
+        var question = quiz.Asked[number - 1];
+        AnswerForm form = new(Picked, Placed, Typed);
+        foreach (var (field, words) in form.Problems(question.Kind))
+            ModelState.AddModelError(field, words);
+        if (!ModelState.IsValid)
+            return Unreadable(quiz, number, form.Whole(question.Kind));
 
-        await quizzes.AnswerAsync(who.Salon, quiz.Sitting.Id, new Answer(quiz.Asked[number - 1].Id, [.. Picked.Order()]));
+        await quizzes.AnswerAsync(who.Salon, quiz.Sitting.Id, new Answer(question.Id, form.Given(question.Kind)));
         return LocalRedirect(Next(quiz, number));
+    }
+
+    /// <summary>A picture that a question asks about, in the edition that the quiz was drawn from.</summary>
+    public async Task<IActionResult> OnGetPictureAsync(string module, Guid attempt, string file, CancellationToken stop)
+    {
+        var found = await table.FindAsync(module, attempt, stop);
+        return found is AtTheTable.Goes(var quiz) && quiz.Lesson.Pictures.TryGetValue(file, out var picture)
+            ? Pictures.Shown(Response, picture)
+            : NotFound();
     }
 
     private IActionResult Show(DrawnQuiz quiz)
@@ -57,20 +79,26 @@ public sealed class QuestionModel(Who who, QuizTableQueries table, QuizBook quiz
         if (number < 1 || number > quiz.Asked.Count)
             return NotFound();
 
-        Picked = (quiz.GivenAt(number) as Picked)?.Places ?? [];
-        View = QuestionView.Of(quiz, number, Named);
-        return Page();
+        return Shown(quiz, number, AnswerForm.Of(quiz.Asked[number - 1].Kind, quiz.GivenAt(number)));
     }
 
-    private bool IsOffered(QuestionKind kind) => Picked.Count == 0 || kind.CanBe(new Picked([.. Picked]));
-
-    private PageResult Unreadable(DrawnQuiz quiz, int number)
+    private PageResult Unreadable(DrawnQuiz quiz, int number, AnswerForm form)
     {
-        ModelState.Clear();
-        ModelState.AddModelError(nameof(Picked), "Your answer: choose among the answers below");
-        Picked = (quiz.GivenAt(number) as Picked)?.Places ?? [];
-        View = QuestionView.Of(quiz, number, Named);
+        // Where the form held something else than numbers of answers.
+        if (ModelState.TryGetValue(nameof(Picked), out var picked) && picked.Errors.Count > 0)
+        {
+            picked.Errors.Clear();
+            picked.Errors.Add("Your answer: choose among the answers below");
+        }
+        Shown(quiz, number, form);
         return Again();
+    }
+
+    private PageResult Shown(DrawnQuiz quiz, int number, AnswerForm form)
+    {
+        (Picked, Placed, Typed) = (form.Picked, form.Placed, form.Typed);
+        View = QuestionView.Of(quiz, number, Named);
+        return Page();
     }
 
     private string Next(DrawnQuiz quiz, int number) =>

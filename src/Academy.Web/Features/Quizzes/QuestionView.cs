@@ -1,6 +1,3 @@
-using System.Globalization;
-using Academy.Competence.Quizzes;
-using Academy.Web.Features.Shared;
 using Academy.Web.Wording;
 
 namespace Academy.Web.Features.Quizzes;
@@ -8,7 +5,7 @@ namespace Academy.Web.Features.Quizzes;
 /// <summary>One question in the list that one jumps by.</summary>
 public sealed record JumpLine(int Number, bool IsAnswered, bool IsHere);
 
-/// <summary>One question of a quiz under way. Which options are right is not in it.</summary>
+/// <summary>One question of a quiz under way. What is right is not in it.</summary>
 /// <param name="ReadOut">Who reads it out to whom; null where nobody does.</param>
 public sealed record QuestionView(
     string Module,
@@ -18,8 +15,7 @@ public sealed record QuestionView(
     bool IsMustKnow,
     string Text,
     string HowMarked,
-    bool SeveralRight,
-    IReadOnlyList<Pick> Options,
+    AskView Ask,
     IReadOnlyList<JumpLine> Jumps,
     string? ReadOut
 )
@@ -37,8 +33,7 @@ public sealed record QuestionView(
             question.IsMustKnow,
             question.Text,
             Say.HowMarked(question.Kind),
-            question.Kind is Choice { SeveralRight: true },
-            [.. OptionsOf(question.Kind)],
+            AskView.Of(question.Kind, quiz),
             [
                 .. Enumerable
                     .Range(1, quiz.Asked.Count)
@@ -47,19 +42,6 @@ public sealed record QuestionView(
             ReadOutOf(quiz, names)
         );
     }
-
-    private static IEnumerable<Pick> OptionsOf(QuestionKind kind) =>
-        kind switch
-        {
-            Choice choice => choice.Options.Select((option, place) => new Pick(Written(place), option.Text)),
-            TrueOrFalse => Say.Truths.Select((words, place) => new Pick(Written(place), words)),
-            OnPicture picture => picture.Spots.Select(
-                (spot, place) => new Pick(Written(place), spot.Words, Number: Say.Letter(place).ToString())
-            ),
-            _ => [],
-        };
-
-    private static string Written(int place) => place.ToString(CultureInfo.InvariantCulture);
 
     internal static string? ReadOutOf(DrawnQuiz quiz, Names names) =>
         quiz.Sitting.ReadOutBy is { } senior

@@ -96,6 +96,10 @@ public static class Paths
     /// <summary>Where a quiz under way is looked over and handed in.</summary>
     public static string HandIn(string module, Guid attempt) => $"{Study}/{module}/quiz/{attempt}/hand-in";
 
+    /// <summary>A picture that a question of a quiz under way asks about.</summary>
+    public static string QuizPicture(string module, Guid attempt, string file) =>
+        $"{Quiz(module, attempt)}?handler=Picture&file={Uri.EscapeDataString(file)}";
+
     /// <summary>Where a quiz ends whose module has changed under it.</summary>
     public static string ChangedQuiz(string module, Guid attempt) => $"{Study}/{module}/quiz/{attempt}/changed";
 

@@ -284,7 +284,7 @@ public sealed class TiedControlTag : TagHelper
 /// <summary>
 /// A group of choices, each a real radio button (or checkbox, with <c>many</c>) under a surface that a damp hand hits.
 /// <c>kind</c>: <c>picks</c> (default), <c>levels</c> (one below the other, with number and note), <c>tri</c> (three in a bar),
-/// <c>swpicks</c> (swatches), <c>opts</c> (answers of a question).
+/// <c>swpicks</c> (swatches), <c>opts</c> (answers of a question). Content stands before the choices.
 /// </summary>
 [HtmlTargetElement("picks", Attributes = "for", TagStructure = TagStructure.NormalOrSelfClosing)]
 public sealed class PicksTag : TagHelper
@@ -307,8 +307,9 @@ public sealed class PicksTag : TagHelper
     [ViewContext, HtmlAttributeNotBound]
     public ViewContext View { get; set; } = null!;
 
-    public override void Process(TagHelperContext context, TagHelperOutput output)
+    public override async Task ProcessAsync(TagHelperContext context, TagHelperOutput output)
     {
+        var before = await output.GetChildContentAsync();
         var name = View.ViewData.TemplateInfo.GetFullHtmlFieldName(For.Name);
         var parts = Parts.Of(View, For.Name, Legend, Hint);
         output.TagName = "fieldset";
@@ -325,6 +326,7 @@ public sealed class PicksTag : TagHelper
         );
         output.Content.SetHtmlContent(Drawn.Element("legend", Heading ? "h" : "lab").Holding(parts.Title()));
         output.Content.AppendHtml(parts.Notes());
+        output.Content.AppendHtml(before);
         output.Content.AppendHtml(Choices(name, parts));
     }
 
