@@ -62,10 +62,6 @@ public sealed class AcademyDb : IdentityUserContext<Account, Guid>, IDataProtect
 
     public DbSet<EditionTextRow> EditionTexts => Set<EditionTextRow>();
 
-    public DbSet<ReadingPlaceRow> ReadingPlaces => Set<ReadingPlaceRow>();
-
-    public DbSet<CalendarAddressRow> CalendarAddresses => Set<CalendarAddressRow>();
-
     public DbSet<DraftRow> Drafts => Set<DraftRow>();
 
     public DbSet<DraftPictureRow> DraftPictures => Set<DraftPictureRow>();

@@ -271,35 +271,6 @@ namespace Academy.Storage.Sqlite.Migrations
                     b.ToTable("attempts", (string)null);
                 });
 
-            modelBuilder.Entity("Academy.Storage.Rows.CalendarAddressRow", b =>
-                {
-                    b.Property<byte[]>("SalonId")
-                        .HasColumnType("BLOB")
-                        .HasColumnName("salon_id");
-
-                    b.Property<byte[]>("Person")
-                        .HasColumnType("BLOB")
-                        .HasColumnName("person");
-
-                    b.Property<long>("MadeAt")
-                        .HasColumnType("INTEGER")
-                        .HasColumnName("made_at");
-
-                    b.Property<byte[]>("TokenHash")
-                        .IsRequired()
-                        .HasColumnType("BLOB")
-                        .HasColumnName("token_hash");
-
-                    b.HasKey("SalonId", "Person")
-                        .HasName("pk_calendar_addresses");
-
-                    b.HasIndex("TokenHash")
-                        .IsUnique()
-                        .HasDatabaseName("ix_calendar_addresses_token_hash");
-
-                    b.ToTable("calendar_addresses", (string)null);
-                });
-
             modelBuilder.Entity("Academy.Storage.Rows.DisputeRow", b =>
                 {
                     b.Property<byte[]>("SalonId")
@@ -906,35 +877,6 @@ namespace Academy.Storage.Sqlite.Migrations
                         .HasDatabaseName("ix_presences_salon_id_day");
 
                     b.ToTable("presences", (string)null);
-                });
-
-            modelBuilder.Entity("Academy.Storage.Rows.ReadingPlaceRow", b =>
-                {
-                    b.Property<byte[]>("SalonId")
-                        .HasColumnType("BLOB")
-                        .HasColumnName("salon_id");
-
-                    b.Property<byte[]>("Person")
-                        .HasColumnType("BLOB")
-                        .HasColumnName("person");
-
-                    b.Property<string>("Module")
-                        .HasColumnType("TEXT")
-                        .HasColumnName("module");
-
-                    b.Property<long>("At")
-                        .HasColumnType("INTEGER")
-                        .HasColumnName("at");
-
-                    b.Property<string>("Part")
-                        .IsRequired()
-                        .HasColumnType("TEXT")
-                        .HasColumnName("part");
-
-                    b.HasKey("SalonId", "Person", "Module")
-                        .HasName("pk_reading_places");
-
-                    b.ToTable("reading_places", (string)null);
                 });
 
             modelBuilder.Entity("Academy.Storage.Rows.ReadingRow", b =>

@@ -170,18 +170,6 @@ internal static class ProjectionTables
             row.Module,
         });
         builder.Entity<EditionTextRow>().ToTable("edition_texts").HasKey(row => new { row.Module, row.ContentHash });
-        builder
-            .Entity<ReadingPlaceRow>()
-            .ToTable("reading_places")
-            .HasKey(row => new
-            {
-                row.SalonId,
-                row.Person,
-                row.Module,
-            });
-        var calendars = builder.Entity<CalendarAddressRow>().ToTable("calendar_addresses");
-        calendars.HasKey(row => new { row.SalonId, row.Person });
-        calendars.HasIndex(row => row.TokenHash).IsUnique();
         builder.Entity<DraftRow>().ToTable("drafts").HasKey(row => new { row.SalonId, row.Module });
         builder
             .Entity<DraftPictureRow>()

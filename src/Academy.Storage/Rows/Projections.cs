@@ -258,27 +258,6 @@ public sealed class DraftRow
     public long Version { get; set; }
 }
 
-/// <summary>How far somebody had read a module; not a fact, and overwritten at the next visit.</summary>
-public sealed class ReadingPlaceRow
-{
-    public Guid SalonId { get; set; }
-    public Guid Person { get; set; }
-    public string Module { get; set; } = "";
-
-    /// <summary>The id of the heading of the part.</summary>
-    public string Part { get; set; } = "";
-    public DateTimeOffset At { get; set; }
-}
-
-/// <summary>The private address of a person's calendar; only its hash is kept, and a new one takes its place.</summary>
-public sealed class CalendarAddressRow
-{
-    public Guid SalonId { get; set; }
-    public Guid Person { get; set; }
-    public byte[] TokenHash { get; set; } = [];
-    public DateTimeOffset MadeAt { get; set; }
-}
-
 /// <summary>A picture of a module that somebody is writing.</summary>
 public sealed class DraftPictureRow
 {

@@ -11,7 +11,7 @@ using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 namespace Academy.Storage.Sqlite.Migrations
 {
     [DbContext(typeof(AcademyDb))]
-    [Migration("20261125151556_Drafts")]
+    [Migration("20261125153740_Drafts")]
     partial class Drafts
     {
         /// <inheritdoc />
@@ -272,35 +272,6 @@ namespace Academy.Storage.Sqlite.Migrations
                         .HasDatabaseName("ix_attempts_salon_id_person_handed_in_at");
 
                     b.ToTable("attempts", (string)null);
-                });
-
-            modelBuilder.Entity("Academy.Storage.Rows.CalendarAddressRow", b =>
-                {
-                    b.Property<byte[]>("SalonId")
-                        .HasColumnType("BLOB")
-                        .HasColumnName("salon_id");
-
-                    b.Property<byte[]>("Person")
-                        .HasColumnType("BLOB")
-                        .HasColumnName("person");
-
-                    b.Property<long>("MadeAt")
-                        .HasColumnType("INTEGER")
-                        .HasColumnName("made_at");
-
-                    b.Property<byte[]>("TokenHash")
-                        .IsRequired()
-                        .HasColumnType("BLOB")
-                        .HasColumnName("token_hash");
-
-                    b.HasKey("SalonId", "Person")
-                        .HasName("pk_calendar_addresses");
-
-                    b.HasIndex("TokenHash")
-                        .IsUnique()
-                        .HasDatabaseName("ix_calendar_addresses_token_hash");
-
-                    b.ToTable("calendar_addresses", (string)null);
                 });
 
             modelBuilder.Entity("Academy.Storage.Rows.DisputeRow", b =>
@@ -727,8 +698,8 @@ namespace Academy.Storage.Sqlite.Migrations
                     b.HasKey("SalonId", "Id")
                         .HasName("pk_incidents");
 
-                    b.HasIndex("SalonId", "ReviewedAt", "IsCritical", "ReportedAt", "Id")
-                        .HasDatabaseName("ix_incidents_salon_id_reviewed_at_is_critical_reported_at_id");
+                    b.HasIndex("SalonId", "ReviewedAt", "ReportedAt", "Id")
+                        .HasDatabaseName("ix_incidents_salon_id_reviewed_at_reported_at_id");
 
                     b.ToTable("incidents", (string)null);
                 });
@@ -909,35 +880,6 @@ namespace Academy.Storage.Sqlite.Migrations
                         .HasDatabaseName("ix_presences_salon_id_day");
 
                     b.ToTable("presences", (string)null);
-                });
-
-            modelBuilder.Entity("Academy.Storage.Rows.ReadingPlaceRow", b =>
-                {
-                    b.Property<byte[]>("SalonId")
-                        .HasColumnType("BLOB")
-                        .HasColumnName("salon_id");
-
-                    b.Property<byte[]>("Person")
-                        .HasColumnType("BLOB")
-                        .HasColumnName("person");
-
-                    b.Property<string>("Module")
-                        .HasColumnType("TEXT")
-                        .HasColumnName("module");
-
-                    b.Property<long>("At")
-                        .HasColumnType("INTEGER")
-                        .HasColumnName("at");
-
-                    b.Property<string>("Part")
-                        .IsRequired()
-                        .HasColumnType("TEXT")
-                        .HasColumnName("part");
-
-                    b.HasKey("SalonId", "Person", "Module")
-                        .HasName("pk_reading_places");
-
-                    b.ToTable("reading_places", (string)null);
                 });
 
             modelBuilder.Entity("Academy.Storage.Rows.ReadingRow", b =>

@@ -25,20 +25,6 @@ namespace Academy.Storage.Sqlite.Migrations
                 defaultValue: false);
 
             migrationBuilder.CreateTable(
-                name: "calendar_addresses",
-                columns: table => new
-                {
-                    salon_id = table.Column<byte[]>(type: "BLOB", nullable: false),
-                    person = table.Column<byte[]>(type: "BLOB", nullable: false),
-                    token_hash = table.Column<byte[]>(type: "BLOB", nullable: false),
-                    made_at = table.Column<long>(type: "INTEGER", nullable: false)
-                },
-                constraints: table =>
-                {
-                    table.PrimaryKey("pk_calendar_addresses", x => new { x.salon_id, x.person });
-                });
-
-            migrationBuilder.CreateTable(
                 name: "draft_pictures",
                 columns: table => new
                 {
@@ -72,43 +58,16 @@ namespace Academy.Storage.Sqlite.Migrations
                 {
                     table.PrimaryKey("pk_drafts", x => new { x.salon_id, x.module });
                 });
-
-            migrationBuilder.CreateTable(
-                name: "reading_places",
-                columns: table => new
-                {
-                    salon_id = table.Column<byte[]>(type: "BLOB", nullable: false),
-                    person = table.Column<byte[]>(type: "BLOB", nullable: false),
-                    module = table.Column<string>(type: "TEXT", nullable: false),
-                    part = table.Column<string>(type: "TEXT", nullable: false),
-                    at = table.Column<long>(type: "INTEGER", nullable: false)
-                },
-                constraints: table =>
-                {
-                    table.PrimaryKey("pk_reading_places", x => new { x.salon_id, x.person, x.module });
-                });
-
-            migrationBuilder.CreateIndex(
-                name: "ix_calendar_addresses_token_hash",
-                table: "calendar_addresses",
-                column: "token_hash",
-                unique: true);
         }
 
         /// <inheritdoc />
         protected override void Down(MigrationBuilder migrationBuilder)
         {
             migrationBuilder.DropTable(
-                name: "calendar_addresses");
-
-            migrationBuilder.DropTable(
                 name: "draft_pictures");
 
             migrationBuilder.DropTable(
                 name: "drafts");
-
-            migrationBuilder.DropTable(
-                name: "reading_places");
 
             migrationBuilder.DropColumn(
                 name: "drawn",
