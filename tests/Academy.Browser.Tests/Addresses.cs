@@ -94,6 +94,7 @@ internal static class Addresses
         At("/study/{module}", Junior, "/study/blades-and-scissors"),
         At("/study/{module}", Junior, "/study/cooling-clips"),
         At("/study/{module}", Junior, "/study/muzzle-breaks"),
+        At("/study/{module}/notes", Senior, "/study/heat-stroke/notes"),
         new("/study/{module}/quiz/{attempt:guid}", Newcomer, portal => BeginAsync(portal, "cooling-clips", "")),
         new("/study/{module}/quiz/{attempt:guid}/hand-in", Newcomer, portal => BeginAsync(portal, "cooling-clips", "/hand-in")),
         new("/study/{module}/quiz/{attempt:guid}/changed", Newcomer, ChangedAsync),

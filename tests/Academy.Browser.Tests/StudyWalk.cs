@@ -16,7 +16,7 @@ public sealed partial class StudyWalk(Stage stage)
     [Fact]
     public async Task A_wrong_must_know_fails_the_quiz_explains_itself_and_has_to_wait()
     {
-        using var modules = new TestModules().With(Name);
+        using var modules = new TestModules().WithOptionsOnly(Name);
         await using var salon = await SalonPortal.OpenAsync(stage, modules.Root);
         await salon.LetInAsync(salon.Cast.Junior);
         var lesson = salon.Portal.Services.GetRequiredService<ModuleLibrary>().Find(Name)!;

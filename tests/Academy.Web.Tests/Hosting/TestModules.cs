@@ -40,6 +40,13 @@ internal sealed class TestModules : IDisposable
         return With(name, [(text[begin..end], ""), (text[then..last], ""), .. changes]);
     }
 
+    /// <summary>The lesson with no other questions than those with options.</summary>
+    public TestModules WithOptionsOnly(string name)
+    {
+        var text = File.ReadAllText(Sample("module.md"));
+        return With(name, (text[text.IndexOf("\n## towel-25", StringComparison.Ordinal)..], ""));
+    }
+
     /// <summary>The lesson under another name and title.</summary>
     public TestModules Titled(string name, string title, params IEnumerable<(string From, string To)> changes) =>
         With(name, [.. changes, ($"\"{Title}\"", $"\"{title}\""), ($"# {Title}", $"# {title}")]);

@@ -89,6 +89,9 @@ public static class Paths
     /// <summary>One lesson.</summary>
     public static string Module(string module) => $"{Study}/{module}";
 
+    /// <summary>What seniors add to a lesson.</summary>
+    public static string ModuleNotes(string module) => $"{Study}/{module}/notes";
+
     /// <summary>A quiz under way, at one question or, without one, at the first that is open.</summary>
     public static string Quiz(string module, Guid attempt, int? question = null) =>
         question is null ? $"{Study}/{module}/quiz/{attempt}" : $"{Study}/{module}/quiz/{attempt}?q={question}";

@@ -87,7 +87,7 @@ public sealed class ReadModel(
         var now = clock.GetUtcNow();
         var study = new ModuleStudy(lesson.Module, who.Book, await quizzes.HandedInByAsync(who.Salon, who.Person.Id, stop), now);
         var underWay = await quizzes.UnderWayAsync(who.Salon, who.Person.Id, stop);
-        View = ReadView.Of(lesson, study, underWay, who.Person, Juniors, Named(now), Request.PathBase);
+        View = ReadView.Of(lesson, study, underWay, who.Book, who.Person, Juniors, Named(now), Request.PathBase);
         return answer();
     }
 

@@ -26,6 +26,8 @@ public sealed record TakeView(string Stand, string Words, string? Button, string
 /// <summary>One lesson as a page.</summary>
 /// <param name="Html">The lesson with its sources, safe to be put into a page as it is.</param>
 /// <param name="Readers">Juniors to whom the reader may read the quiz out.</param>
+/// <param name="Notes">What seniors add: how it is done here.</param>
+/// <param name="AddNote">Where notes are written; null for a junior.</param>
 public sealed record ReadView(
     string Title,
     string Summary,
@@ -35,13 +37,16 @@ public sealed record ReadView(
     IReadOnlyList<PartLine> Parts,
     TakeView Take,
     IReadOnlyList<AttemptLine> Attempts,
-    IReadOnlyList<Pick> Readers
+    IReadOnlyList<Pick> Readers,
+    IReadOnlyList<NoteLine> Notes,
+    string? AddNote
 )
 {
     public static ReadView Of(
         Lesson lesson,
         ModuleStudy study,
         IReadOnlyList<UnderWay> underWay,
+        SalonBook book,
         Person person,
         IEnumerable<Person> readers,
         Names names,
@@ -64,7 +69,9 @@ public sealed record ReadView(
             [.. lesson.Parts.Select(part => new PartLine(part.Id, part.Title))],
             TakeOf(study, underWay, person, names),
             [.. study.HandedIn.Reverse().Select(one => LineOf(one, names))],
-            [.. readers.Select(one => new Pick(one.Id.Value.ToString(), one.Name))]
+            [.. readers.Select(one => new Pick(one.Id.Value.ToString(), one.Name))],
+            NoteLine.Of(book, module.Name, person, names),
+            person.MayJudgeByRole ? Paths.ModuleNotes(module.Name.Value) : null
         );
     }
 
