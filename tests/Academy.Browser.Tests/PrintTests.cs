@@ -14,9 +14,15 @@ public sealed partial class PrintTests(Stage stage)
     [Fact]
     public async Task The_heat_card_fits_on_one_sheet() => Assert.Equal((1, 0), await PrintAsync(null, "/heat", UprightPx));
 
+    // One sheet for each table at most; a strip that the day brings may push a table onto the next one.
     [Fact]
-    public async Task The_board_fits_across_its_sheets() =>
-        Assert.Equal((3, 0), await PrintAsync(Addresses.Owner, "/board", AcrossPx));
+    public async Task The_board_fits_across_at_most_three_sheets()
+    {
+        var (sheets, tooWide) = await PrintAsync(Addresses.Owner, "/board", AcrossPx);
+
+        Assert.InRange(sheets, 1, 3);
+        Assert.Equal(0, tooWide);
+    }
 
     /// <summary>How many sheets it takes, and by how many pixels it is too wide for them. On paper it must hold for axe too.</summary>
     private async Task<(int Sheets, int TooWide)> PrintAsync(string? person, string path, int width)
