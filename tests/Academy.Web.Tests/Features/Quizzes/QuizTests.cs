@@ -68,7 +68,7 @@ public sealed class QuizTests
     [Fact]
     public async Task An_answer_that_was_not_offered_is_refused_and_nothing_is_kept()
     {
-        using var modules = new TestModules().With(Blades);
+        using var modules = new TestModules().WithOptionsOnly(Blades);
         await using var portal = new PortalHost().With("Modules:Folder", modules.Root);
         var cast = await portal.OpenSalonAsync();
         using var pim = await portal.AsAsync(cast, cast.Junior);
