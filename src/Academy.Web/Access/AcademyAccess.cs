@@ -15,7 +15,7 @@ public static class AcademyAccess
 {
     public static WebApplicationBuilder AddAcademyAccess(this WebApplicationBuilder builder)
     {
-        builder.Services.AddSingleton<Ids>();
+        builder.Services.AddSingleton(parts => Ids.ByChance(parts.GetRequiredService<TimeProvider>()));
         builder.Services.AddSingleton(Console.Out);
         builder.Services.AddSingleton<FirstRun>();
         builder.Services.AddHttpContextAccessor();
