@@ -29,7 +29,7 @@ public enum Measure
 /// <remarks>
 /// Reckoned in mm, °C, g, ml and s. All conversions are exact: inch 25.4 mm, pound (avoirdupois) 453.592 37 g, degree Fahrenheit
 /// t/°C = (t/°F - 32)/1.8; minute 60 s, hour 3600 s, day 86 400 s. NIST Special Publication 811 (2008), table 6 for the times and
-/// appendix B.8, where exact factors stand in bold, for the others.
+/// appendix B.8, where exact factors stand in bold, for the others; which table has the times is from memory.
 /// </remarks>
 public sealed record Unit
 {
