@@ -62,8 +62,13 @@ public sealed class Shelves(ModuleLibrary library, OldEditions old, ILogger<Shel
 {
     private readonly ConcurrentDictionary<string, Shelf> _made = new(StringComparer.Ordinal);
 
+    /// <summary>The modules of the library and no salon's own.</summary>
+    public Shelf OfLibrary { get; } = new(library, [], []);
+
     public async ValueTask<Shelf> OfAsync(SalonBook book, EditionBook kept, CancellationToken stop)
     {
+        if (book.OwnModules.IsEmpty)
+            return OfLibrary;
         var key = string.Join(' ', book.OwnModules.Select(own => own.ContentHash));
         return _made.TryGetValue(key, out var made) ? made : _made.GetOrAdd(key, await MakeAsync(book, kept, stop));
     }
@@ -93,9 +98,9 @@ public sealed class Shelves(ModuleLibrary library, OldEditions old, ILogger<Shel
 }
 
 /// <summary>The shelf of the salon that a request is for; the library's alone while nobody is signed in.</summary>
-public sealed class ShelfHere(ModuleLibrary library)
+public sealed class ShelfHere(Shelves shelves)
 {
-    public Shelf Shelf { get; private set; } = new(library, [], []);
+    public Shelf Shelf { get; private set; } = shelves.OfLibrary;
 
     internal void PutUp(Shelf shelf) => Shelf = shelf;
 }
