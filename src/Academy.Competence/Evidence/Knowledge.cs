@@ -90,8 +90,8 @@ public enum ModuleState
 /// <param name="PassedOn">The newest pass, if any.</param>
 /// <param name="DueOn">The last day on which the newest pass still counts; null if it never runs out or there is none.</param>
 /// <param name="AsksToCatchUp">
-/// Whether the newest pass is older than a safety change: a short quiz on what changed is asked, by <paramref name="DueOn"/> where it
-/// still counts.
+/// Whether the newest pass lacks nothing but a safety change after it: a short quiz on what changed is asked, by
+/// <paramref name="DueOn"/> where it still counts. A pass that has run out by itself is not caught up with.
 /// </param>
 public sealed record ModuleFound(
     ModuleName Module,
@@ -157,12 +157,13 @@ public static class Knowledge
         var overdue = Earlier(refresher?.DueOn, refresher?.ExpiresOn);
         var renewal = module.RenewedEachSpring ? LastDayBeforeRenewal(passedOn, house) : (DateOnly?)null;
         var catchUp = module.CatchUpBy(newest.Edition);
+        var isPaused = refresher is { IsPaused: true };
         return new(
             name,
-            StateOf(catchUp, refresher is { IsPaused: true }, overdue, renewal, today),
+            StateOf(catchUp, isPaused, overdue, renewal, today),
             passedOn,
             Earlier(Earlier(overdue?.AddDays(-1), renewal), catchUp == DateOnly.MinValue ? null : catchUp),
-            AsksToCatchUp: catchUp is not null
+            catchUp is not null && StateOf(catchUp: null, isPaused, overdue, renewal, today) == ModuleState.Current
         );
     }
 

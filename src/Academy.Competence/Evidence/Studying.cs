@@ -1,3 +1,4 @@
+using Academy.Competence.Quizzes;
 using Academy.Competence.Salons;
 
 namespace Academy.Competence.Evidence;
@@ -44,14 +45,25 @@ public static class Studying
     /// </remarks>
     public static bool AsksWholeQuiz(ModuleFound found, ModuleAsked module, DateOnly today, HouseRules house) =>
         found.State is ModuleState.NotPassed or ModuleState.EditionTooOld or ModuleState.NotRenewed
-        || module.RenewedEachSpring && found.PassedOn is { } passed && today >= NextSeason(passed, house);
+        || IsToRenew(found, module, today, house);
 
-    /// <summary>Whether a short quiz on what changed is enough: the pass is older than a safety change, and lacks nothing else.</summary>
-    /// <remarks>It is so before the day to catch up by and after it: what was passed once need not be passed whole again.</remarks>
-    public static bool AsksToCatchUp(ModuleFound found, ModuleAsked module, DateOnly today, HouseRules house) =>
-        found.AsksToCatchUp
-        && found.State is ModuleState.Current or ModuleState.EditionTooOld
-        && !(module.RenewedEachSpring && found.PassedOn is { } passed && today >= NextSeason(passed, house));
+    private static bool IsToRenew(ModuleFound found, ModuleAsked module, DateOnly today, HouseRules house) =>
+        module.RenewedEachSpring && found.PassedOn is { } passed && today >= NextSeason(passed, house);
+
+    /// <summary>The quiz that would count next.</summary>
+    /// <param name="found">Where the person stands in the module.</param>
+    /// <param name="module">What the salon asks of it; null where the salon has not heard of it yet.</param>
+    /// <param name="today">The salon's local day.</param>
+    /// <param name="house">The house rules: when the modules of the season are renewed.</param>
+    /// <remarks>
+    /// A short quiz on what changed is enough where nothing else lacks, before the day to catch up by and after it. In the weeks of
+    /// renewing the whole quiz does both.
+    /// </remarks>
+    public static QuizKind NextQuiz(ModuleFound found, ModuleAsked? module, DateOnly today, HouseRules house) =>
+        module is null || IsToRenew(found, module, today, house) ? QuizKind.Whole
+        : found.AsksToCatchUp ? QuizKind.CatchUp
+        : AsksWholeQuiz(found, module, today, house) ? QuizKind.Whole
+        : QuizKind.Refresher;
 
     private static DateOnly NextSeason(DateOnly passedOn, HouseRules house)
     {

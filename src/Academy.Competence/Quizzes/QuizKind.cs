@@ -30,5 +30,11 @@ public sealed record QuizKind(int Questions, int MostMustKnow, int PassPercent)
         );
 
     /// <summary>Whether this many right answers reach the pass mark; no questions at all never do.</summary>
-    public bool IsPassMark(int right, int of) => of > 0 && right * 100 >= of * PassPercent;
+    public bool IsPassMark(int right, int of) => of > 0 && right >= RightAsked(of, []);
+
+    /// <summary>The kind of a quiz that is a refresher, one to catch up, or neither.</summary>
+    internal static QuizKind Of(bool isRefresher, bool isCatchUp) =>
+        isCatchUp ? CatchUp
+        : isRefresher ? Refresher
+        : Whole;
 }

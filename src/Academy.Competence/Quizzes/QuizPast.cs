@@ -9,30 +9,30 @@ namespace Academy.Competence.Quizzes;
 public sealed record AttemptRead(AttemptHandedIn Attempt, Module? Module);
 
 /// <summary>What one person was asked of one module so far, for choosing what comes next.</summary>
-public sealed class QuizPast(IReadOnlyList<AttemptRead> attempts)
+public sealed class QuizPast
 {
-    private readonly AttemptRead[] _attempts = [.. attempts.OrderBy(one => one.Attempt.HandedInAt)];
+    private readonly Listed<AttemptRead> _attempts;
+    private readonly ILookup<string, (DateTimeOffset At, bool IsRight)> _asked;
+
+    /// <summary>The past that these attempts make, in any order.</summary>
+    public QuizPast(IEnumerable<AttemptRead> attempts)
+    {
+        _attempts = attempts.OrderBy(one => one.Attempt.HandedInAt).ToListed();
+        _asked = _attempts
+            .SelectMany(Asked, (one, answer) => (answer.Question, one.Attempt.HandedInAt, answer.IsRight))
+            .ToLookup(one => one.Question, one => (one.HandedInAt, one.IsRight), StringComparer.Ordinal);
+    }
 
     /// <summary>The edition that the person passed last; null where there is none, or its text is no longer there.</summary>
-    public Module? Passed => Array.FindLast(_attempts, one => one.Attempt is { HasPassed: true, IsRefresher: false })?.Module;
+    public Module? Passed => _attempts.LastOrDefault(one => one.Attempt is { HasPassed: true, IsRefresher: false })?.Module;
 
     /// <summary>How often each question was asked.</summary>
     public IReadOnlyDictionary<string, int> TimesAsked =>
-        _attempts
-            .SelectMany(one => Asked(one).Select(answer => answer.Question))
-            .CountBy(question => question, StringComparer.Ordinal)
-            .ToDictionary(StringComparer.Ordinal);
+        _asked.ToDictionary(answers => answers.Key, answers => answers.Count(), StringComparer.Ordinal);
 
     /// <summary>How likely the person still knows a question, by <see cref="Recall"/>.</summary>
     public double ChanceKnown(string question, DateTimeOffset now) =>
-        Recall.ChanceNow(
-            _attempts.SelectMany(
-                one => Asked(one).Where(answer => answer.Question == question),
-                (one, answer) => (one.Attempt.HandedInAt, answer.IsRight)
-            ),
-            _attempts is [var first, ..] ? first.Attempt.HandedInAt : now,
-            now
-        );
+        Recall.ChanceNow(_asked[question], _attempts is [var first, ..] ? first.Attempt.HandedInAt : now, now);
 
     /// <summary>The questions of a quiz: whole, refresher or to catch up, as far as the past allows.</summary>
     /// <param name="module">The edition to be asked about.</param>

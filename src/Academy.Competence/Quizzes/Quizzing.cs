@@ -33,33 +33,35 @@ public static class Quizzing
         ];
     }
 
-    /// <summary>Draws the quiz of which the questions were chosen before, in their order.</summary>
+    /// <summary>Draws a quiz of which the questions may have been chosen before.</summary>
     /// <param name="module">The edition they were chosen from.</param>
     /// <param name="seed">The seed that orders options, steps, pairs and spots.</param>
-    /// <param name="chosen">The ids of the questions; one that the module does not have is left out.</param>
-    public static Listed<Question> Draw(Module module, int seed, Listed<string> chosen)
+    /// <param name="kind">The kind of quiz.</param>
+    /// <param name="chosen">
+    /// The ids of the questions in their order, of which one that the module does not have is left out; null where the seed alone draws.
+    /// </param>
+    public static Listed<Question> Draw(Module module, int seed, QuizKind kind, Listed<string>? chosen)
     {
+        if (chosen is not { } ids)
+            return Draw(module, seed, kind);
+
         var chance = new SplitMix64(unchecked((ulong)seed));
         return
         [
-            .. chosen
-                .Select(id => module.Questions.FirstOrDefault(question => question.Id == id))
+            .. ids.Select(id => module.Questions.FirstOrDefault(question => question.Id == id))
                 .OfType<Question>()
                 .Select(question => question with { Kind = question.Kind.Shuffled(chance) }),
         ];
     }
 
     /// <summary>Which kind of quiz an attempt was.</summary>
-    public static QuizKind KindOf(AttemptHandedIn attempt) =>
-        attempt.IsCatchUp == true ? QuizKind.CatchUp
-        : attempt.IsRefresher ? QuizKind.Refresher
-        : QuizKind.Whole;
+    public static QuizKind KindOf(AttemptHandedIn attempt) => QuizKind.Of(attempt.IsRefresher, attempt.IsCatchUp == true);
 
     /// <summary>The questions of an attempt as they were asked.</summary>
     /// <param name="module">The edition it was taken in.</param>
     /// <param name="attempt">The attempt.</param>
     public static Listed<Question> Asked(Module module, AttemptHandedIn attempt) =>
-        attempt.Drawn is { } chosen ? Draw(module, attempt.Seed, chosen) : Draw(module, attempt.Seed, KindOf(attempt));
+        Draw(module, attempt.Seed, KindOf(attempt), attempt.Drawn);
 
     /// <summary>An attempt as marks, question by question.</summary>
     /// <param name="module">The edition it was taken in.</param>
@@ -113,7 +115,7 @@ public static class Quizzing
             asked.Count,
             [.. wrong.Select(question => question.Id)],
             mustKnowWrong,
-            kind.IsPassMark(right, asked.Count) && right >= kind.RightAsked(asked.Count, expected) && mustKnowWrong.IsEmpty
+            asked.Count > 0 && right >= kind.RightAsked(asked.Count, expected) && mustKnowWrong.IsEmpty
         );
     }
 

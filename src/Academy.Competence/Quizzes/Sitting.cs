@@ -29,15 +29,11 @@ public sealed record Sitting(
 )
 {
     /// <summary>The kind of quiz drawn.</summary>
-    public QuizKind Kind =>
-        IsCatchUp ? QuizKind.CatchUp
-        : IsRefresher ? QuizKind.Refresher
-        : QuizKind.Whole;
+    public QuizKind Kind => QuizKind.Of(IsRefresher, IsCatchUp);
 
     /// <summary>The questions as they are asked.</summary>
     /// <param name="module">The edition of <see cref="ContentHash"/>.</param>
-    public Listed<Question> Draw(Module module) =>
-        Drawn is { } chosen ? Quizzing.Draw(module, Seed, chosen) : Quizzing.Draw(module, Seed, Kind);
+    public Listed<Question> Draw(Module module) => Quizzing.Draw(module, Seed, Kind, Drawn);
 
     /// <summary>Whether a new quiz may begin, or every reason against.</summary>
     public static Listed<Reason> AgainstBeginning(

@@ -1,4 +1,5 @@
 using Academy.Competence.Evidence;
+using Academy.Competence.Quizzes;
 using static Academy.Competence.Evidence.ModuleState;
 using static Academy.Competence.Tests.Cast.TestSalon;
 
@@ -74,6 +75,22 @@ public class KnowledgeTests
             EditionTooOld,
             Found(Asked with { Changes = [new(2, CatchUpBy: null)] }, Passed("2026-06-01", edition: 1)).State
         );
+
+    // a pass that has run out by itself is passed whole again: four questions do not make up for a year
+    [Theory]
+    [InlineData("2026-06-01", true)]
+    [InlineData("2026-05-19", true)] // its first refresher is overdue from tomorrow on
+    [InlineData("2026-05-18", false)] // overdue today, 28 days on
+    [InlineData("2026-05-01", false)]
+    [InlineData("2024-06-01", false)]
+    public void Only_a_pass_that_lacks_nothing_else_is_caught_up_with(string passedOn, bool isCaughtUpWith)
+    {
+        var asked = WithRefreshers with { Changes = [new(2, Day("2026-06-01"))] };
+        var found = Found(asked, Passed(passedOn, edition: 1));
+
+        Assert.Equal((EditionTooOld, isCaughtUpWith), (found.State, found.AsksToCatchUp));
+        Assert.Equal(isCaughtUpWith ? QuizKind.CatchUp : QuizKind.Whole, Studying.NextQuiz(found, asked, Today, House));
+    }
 
     [Fact]
     public void Seeing_an_edition_without_a_safety_change_keeps_the_days_of_the_changes_before()

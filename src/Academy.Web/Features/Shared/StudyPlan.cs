@@ -64,10 +64,7 @@ public sealed record StudyPlan(IReadOnlyList<Planned> Modules, IReadOnlyList<Mod
             return null;
         var asked = book.Library.First(one => one.Module == module.Name);
         var asking = Asking.Of(module.Name, own);
-        var quiz =
-            Studying.AsksToCatchUp(found, asked, today, book.House) ? QuizKind.CatchUp
-            : Studying.AsksWholeQuiz(found, asked, today, book.House) ? QuizKind.Whole
-            : QuizKind.Refresher;
+        var quiz = Studying.NextQuiz(found, asked, today, book.House);
         return (new(module, found, need, quiz, Say.Of(found, names.Time), asking.Words(names)), asking);
     }
 

@@ -22,20 +22,9 @@ public sealed class ModuleStudy(Module module, SalonBook book, IReadOnlyList<Han
     /// <summary>Null where the salon has not heard of the module yet.</summary>
     public StudyNeed? Need => Studying.NeedOf(Found, Today);
 
-    public bool IsWhole =>
-        book.Library.FirstOrDefault(one => one.Module == module.Name) is not { } asked
-        || Studying.AsksWholeQuiz(Found, asked, Today, book.House);
-
-    /// <summary>Whether a short quiz on what changed is what would count.</summary>
-    public bool IsCatchUp =>
-        book.Library.FirstOrDefault(one => one.Module == module.Name) is { } asked
-        && Studying.AsksToCatchUp(Found, asked, Today, book.House);
-
     /// <summary>The quiz that comes next.</summary>
     public QuizKind Next =>
-        IsCatchUp ? QuizKind.CatchUp
-        : IsWhole ? QuizKind.Whole
-        : QuizKind.Refresher;
+        Studying.NextQuiz(Found, book.Library.FirstOrDefault(one => one.Module == module.Name), Today, book.House);
 
     /// <summary>From when a quiz may be taken; null for now.</summary>
     public DateTimeOffset? NotBefore => Quizzing.MayTakeAgainAt(Attempts, book.Zone) is { } at && now < at ? at : null;
@@ -44,7 +33,7 @@ public sealed class ModuleStudy(Module module, SalonBook book, IReadOnlyList<Han
     /// <remarks>Where the edition that was passed is no longer there to compare with, the whole quiz takes the place of the short one.</remarks>
     public Sitting Begin(AttemptId attempt, PersonId person, int seed, PersonId? readOutBy, QuizPast past)
     {
-        var kind = IsCatchUp && past.Passed is null ? QuizKind.Whole : Next;
+        var kind = Next == QuizKind.CatchUp && past.Passed is null ? QuizKind.Whole : Next;
         return new(
             attempt,
             person,

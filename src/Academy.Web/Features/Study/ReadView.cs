@@ -1,5 +1,6 @@
 using Academy.Competence.Evidence;
 using Academy.Competence.People;
+using Academy.Competence.Quizzes;
 using Academy.Competence.Salons;
 using Academy.Modules;
 using Academy.Storage;
@@ -92,7 +93,7 @@ public sealed record ReadView(
             );
         if (study.NotBefore is { } at)
             return new(stand, $"The quiz may be taken again from {names.Time.At(at)} on.", null, null);
-        return study is { Need: StudyNeed.Passed, IsWhole: false, IsCatchUp: false }
+        return study.Need == StudyNeed.Passed && study.Next == QuizKind.Refresher
             ? new(stand, "Nothing is due now.", null, null)
             : new(
                 stand,
