@@ -21,6 +21,9 @@ public static class Policies
     /// <summary>Standing down and lifting it: the owner, and deputies that the owner named.</summary>
     public const string Deputy = nameof(Deputy);
 
+    /// <summary>Writing modules: owners, and seniors whom the owner lets.</summary>
+    public const string Writer = nameof(Writer);
+
     /// <summary>Deciding, thresholds, people: owners.</summary>
     public const string Owner = nameof(Owner);
 
@@ -31,6 +34,7 @@ public static class Policies
         [AnyoneHere] = _ => true,
         [Junior] = _ => true,
         [Senior] = person => person.Role is Role.Senior or Role.Owner,
+        [Writer] = person => person.MayWriteModules,
         [Deputy] = person => person.MayStandDown,
         [Owner] = person => person.Role == Role.Owner,
     };

@@ -47,15 +47,7 @@ public sealed class ChangeModel(Who who, RecordBook records, Ledger ledger, Ids 
         if (!ModelState.IsValid)
             return Again();
 
-        var decision = Staffing.Describe(
-            Told.Person(before.Id) with
-            {
-                WritesModules = before.WritesModules,
-            },
-            before,
-            who.Person,
-            who.Book.OwnersOn(who.Today)
-        );
+        var decision = Staffing.Describe(Told.Person(before.Id), before, who.Person, who.Book.OwnersOn(who.Today));
 
         if (decision is not Granted granted)
             return Again(Say.Reasons(((Refused)decision).Reasons, who.Names));

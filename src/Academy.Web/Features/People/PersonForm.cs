@@ -25,6 +25,8 @@ public sealed class PersonForm
 
     public bool IsDeputy { get; set; }
 
+    public bool WritesModules { get; set; }
+
     internal static PersonForm Of(Person person) =>
         new()
         {
@@ -34,8 +36,9 @@ public sealed class PersonForm
             EndsOn = person.EndsOn,
             IsUnder18 = person.IsUnder18,
             IsDeputy = person.IsDeputy,
+            WritesModules = person.WritesModules,
         };
 
     internal Person Person(PersonId id) =>
-        new(id, Name!.Trim(), Enum.Parse<Role>(Role!), JoinedOn!.Value, EndsOn, LeftOn: null, IsUnder18, IsDeputy);
+        new(id, Name!.Trim(), Enum.Parse<Role>(Role!), JoinedOn!.Value, EndsOn, LeftOn: null, IsUnder18, IsDeputy, WritesModules);
 }

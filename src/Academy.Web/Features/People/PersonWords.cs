@@ -23,6 +23,8 @@ internal static class PersonWords
         yield return $"{Say.Word(person.Role)} {begins} {time.Date(person.JoinedOn)}";
         if (person.IsDeputy)
             yield return "deputy";
+        if (person is { Role: Role.Senior, MayWriteModules: true })
+            yield return "writes modules";
         if (person.IsUnder18)
             yield return "under 18";
         if (person.LeftOn is { } left)

@@ -109,6 +109,27 @@ public sealed class PeopleTests
     }
 
     [Fact]
+    public async Task The_owner_lets_a_senior_write_modules_and_takes_it_back()
+    {
+        var (portal, cast) = await PortalHost.OpenAsync();
+        await using var _ = portal;
+        using var ines = await portal.AsAsync(cast, cast.Owner);
+        var page = $"/people/{cast.Senior.Id.Value}";
+
+        var kept = await ines.SendAsync($"{page}/change", ("Told.WritesModules", "true"));
+
+        Assert.Contains("writes modules", (await kept.FollowAsync()).Words, StringComparison.Ordinal);
+        Assert.True((await BookAsync(portal, cast)).Find(cast.Senior.Id)!.MayWriteModules);
+
+        // Described anew for another reason, she still may; taken back, she does not.
+        await ines.SendAsync($"{page}/change", ("Told.Name", "Rosalind"));
+        Assert.True((await BookAsync(portal, cast)).Find(cast.Senior.Id)!.MayWriteModules);
+        await ines.SendAsync($"{page}/change", ("Told.WritesModules", "false"));
+        Assert.False((await BookAsync(portal, cast)).Find(cast.Senior.Id)!.MayWriteModules);
+        Assert.DoesNotContain("writes modules", (await ines.GetAsync(page)).Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_role_that_is_changed_holds_with_the_next_page()
     {
         var (portal, cast) = await PortalHost.OpenAsync();
