@@ -1,4 +1,11 @@
+using Academy.Competence.Evidence;
+
 namespace Academy.Competence.Standings;
+
+/// <summary>A safety change that somebody has still to catch up with.</summary>
+/// <param name="Module">The module that changed.</param>
+/// <param name="By">The last day on which the pass of an older edition still counts.</param>
+public sealed record CatchingUp(ModuleName Module, DateOnly By);
 
 /// <summary>When somebody who is alone today is alone no longer, if nothing more happens.</summary>
 public static class RunningOut
@@ -19,13 +26,34 @@ public static class RunningOut
         standing.LastDay() is { } last && last.DayNumber - today.DayNumber <= SoonDays ? last.DayNumber - today.DayNumber : null;
 
     /// <summary>
+    /// The safety changes that somebody who is alone has still to catch up with, the most pressing first; none for everybody else.
+    /// </summary>
+    /// <remarks>They are told from the day on which the edition came, however far off the last day is.</remarks>
+    public static Listed<CatchingUp> CatchesUp(this Standing standing) =>
+        standing.Kind == StandingKind.Alone
+            ? Modules(standing)
+                .Where(found => found is { Holds: true, AsksToCatchUp: true })
+                .Select(found => new CatchingUp(found.Module, found.DueOn ?? DateOnly.MaxValue))
+                .OrderBy(change => change.By)
+                .ToListed()
+            : [];
+
+    /// <summary>Days left where something else than catching up with a safety change runs out first; otherwise null.</summary>
+    public static int? OtherDaysLeft(this Standing standing, DateOnly today) =>
+        standing.CatchesUp() is [var first, ..] && first.By <= standing.LastDay() ? null : standing.DaysLeft(today);
+
+    /// <summary>
     /// Whether a standing is worth a word in the morning: stopped, to be checked, alone with a senior beside, or soon alone no
     /// longer.
     /// </summary>
+    /// <remarks>Catching up is left out: one module may concern every skill of a person, and is told once, by <see cref="CatchesUp"/>.</remarks>
     public static bool IsToMind(this Standing standing, DateOnly today) =>
         standing.Kind is StandingKind.CheckAgain or StandingKind.StoodDown
         || standing is { Kind: StandingKind.Alone, IsWatched: true }
-        || standing.DaysLeft(today) is not null;
+        || standing.OtherDaysLeft(today) is not null;
+
+    private static IEnumerable<ModuleFound> Modules(Standing standing) =>
+        standing.Findings.OfType<KnowledgeFound>().SelectMany(knowledge => knowledge.Modules);
 
     private static IEnumerable<DateOnly?> LastDays(Standing standing) =>
         standing

@@ -63,11 +63,15 @@ public static class CellNote
         yield return limits.UpToKg is { } kilos ? $"up to {kilos} kg" : null;
         yield return limits.OnlyWithSeniorIn ? "senior in" : null;
         yield return standing.IsException ? "against the rules" : null;
-        yield return standing.DaysLeft(time.Today) is { } days ? Left(days) : null;
+        yield return standing.CatchesUp() is [var change, ..] ? CatchUp(change, time) : null;
+        yield return standing.OtherDaysLeft(time.Today) is { } days ? Left(days) : null;
     }
 
     /// <summary>"9 days left", "last day".</summary>
     public static string Left(int days) => days == 0 ? "last day" : $"{Counts.Of(days, "day")} left";
+
+    /// <summary>"catch up by 24 Jun".</summary>
+    private static string CatchUp(CatchingUp change, SalonTime time) => $"catch up by {time.ShortDate(change.By)}";
 
     private static string? OfLapsed(Standing standing, SalonTime time) =>
         standing.Tally.Back != WayBack.None && Found<PointsFound>(standing) is { } points ? Counts.OutOf(points.Have, points.Need)

@@ -158,6 +158,14 @@ public static partial class Say
             $"Someone who needs fixing 1 groom in {Math.Round(1 / row.P0, MidpointRounding.AwayFromZero)} fills it in about {Math.Round(promise.MeanGroomsWhenFine, MidpointRounding.AwayFromZero)} rated grooms, and has a chance of {Counts.Chance(promise.FineThrough)} of filling it within {RowPromise.Horizon}.",
         ];
 
+    /// <summary>Each safety change that is still to be caught up with: "Catch up with “Heat” by Wednesday 24 June: it changed for safety."</summary>
+    public static IEnumerable<string> CatchUps(Standing standing, Names names) =>
+        standing.CatchesUp().Select(change => CatchUp(change, names));
+
+    /// <summary>One of them.</summary>
+    public static string CatchUp(CatchingUp change, Names names) =>
+        $"Catch up with {names.Of(change.Module)} by {names.Time.Day(change.By)}: it changed for safety.";
+
     private static bool IsWatchedAlone(Standing standing) => standing is { IsWatched: true, Kind: StandingKind.Alone };
 
     // "Not yet" is ink: only what stops somebody who was alone wears the colour of risk.
@@ -182,11 +190,14 @@ public static partial class Say
         var lacking = found
             .Modules.Where(module => !module.Holds)
             .Select(module => $"{names.Of(module.Module)} {Word(module.State)}");
+        var changed = found
+            .Modules.Where(module => module is { Holds: true, AsksToCatchUp: true })
+            .Select(module => $"{names.Of(module.Module)} {CatchUpBy(module, names.Time)}");
         var due = found.DueUntil is { } day ? $"due until {names.Time.Date(day)}" : null;
         return Rule(
             "Knowledge",
             $"{Counts.Of(asked, "module")} passed, in an edition since the last safety change, with no refresher overdue",
-            string.Join("; ", new[] { count }.Concat(lacking).Concat(due is null ? [] : [due])),
+            string.Join("; ", new[] { count }.Concat(lacking).Concat(changed).Concat(due is null ? [] : [due])),
             found.Holds
         );
     }
@@ -257,7 +268,9 @@ public static partial class Say
     {
         var last = standing.LastDay()!.Value;
         var why =
-            standing.Limits.Until == last ? "your limit"
+            standing.CatchesUp() is [var change, ..] && change.By == last
+                ? $"{names.Of(change.Module)} changed for safety, and a short quiz on what changed is asked"
+            : standing.Limits.Until == last ? "your limit"
             : standing.Findings.OfType<RecencyFound>().Any(found => found.Until == last) ? "too few grooms after that"
             : "a module is due";
         return $"{Capital(CellNote.Left(standing.DaysLeft(names.Time.Today)!.Value))}, until {names.Time.Date(last)}: {why}.";

@@ -34,6 +34,10 @@ public static partial class Say
             _ => throw new UnreachableException($"No words for {found}."),
         };
 
+    /// <summary>"changed for safety, catch up by 24 June", for a module that holds and asks for it.</summary>
+    public static string CatchUpBy(ModuleFound found, SalonTime time) =>
+        $"changed for safety, catch up by {time.Date(found.DueOn ?? time.Today)}";
+
     /// <summary>What came of an attempt, as a heading: "18 of 20, but one must-know was wrong. Not passed yet."</summary>
     public static string Result(AttemptHandedIn attempt)
     {

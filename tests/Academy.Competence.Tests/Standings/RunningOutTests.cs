@@ -46,7 +46,40 @@ public class RunningOutTests
     }
 
     [Fact]
+    public void A_safety_change_is_told_from_the_day_it_comes_and_runs_out_on_its_day()
+    {
+        var changed = CatchingUpBy(Today.AddDays(40), Alone(Ago(1)));
+
+        Assert.Equal([new CatchingUp(Blades, Today.AddDays(40))], changed.CatchesUp());
+        Assert.Equal(Today.AddDays(40), changed.LastDay());
+        Assert.Null(changed.DaysLeft(Today));
+        Assert.Equal(14, changed.DaysLeft(Today.AddDays(26)));
+        // told once, by itself, and not again as a standing that runs out
+        Assert.Null(changed.OtherDaysLeft(Today.AddDays(26)));
+        Assert.False(changed.IsToMind(Today.AddDays(26)));
+    }
+
+    [Fact]
+    public void What_runs_out_before_the_day_to_catch_up_is_told_beside_it()
+    {
+        var changed = CatchingUpBy(Today.AddDays(13), Alone(Ago(1), new Limits(Until: Today.AddDays(5))));
+
+        Assert.Equal([new CatchingUp(Blades, Today.AddDays(13))], changed.CatchesUp());
+        Assert.Equal(5, changed.OtherDaysLeft(Today));
+        Assert.True(changed.IsToMind(Today));
+    }
+
+    [Fact]
+    public void Only_a_standing_of_somebody_alone_catches_up() =>
+        Assert.Equal([], CatchingUpBy(Today.AddDays(5), FullRow(Ago(1))).CatchesUp());
+
+    [Fact]
     public void Whoever_is_not_alone_has_nothing_that_runs_out() => Assert.Null(StandingNow(FullRow(Ago(1))).LastDay());
+
+    private static Standing CatchingUpBy(DateOnly day, params IEnumerable<Step> path) =>
+        (Case(path) with { Modules = [new ModuleFound(Blades, ModuleState.Current, Ago(100), day, AsksToCatchUp: true)] }).On(
+            Today
+        );
 
     private static Standing WithModule(ModuleState state, DateOnly? dueOn) =>
         (Case(Alone(Ago(1))) with { Modules = [new ModuleFound(Blades, state, Ago(100), dueOn)] }).On(Today);

@@ -91,7 +91,7 @@ public sealed record WhyView(
             found.IsPast,
             here,
             found.Threshold.Row is { } row ? WhyRow.Of(standing, row) : null,
-            Say.Why(standing, names),
+            [.. Say.CatchUps(standing, names), .. Say.Why(standing, names)],
             Say.Rules(standing, names),
             [
                 .. standing
@@ -124,7 +124,7 @@ public sealed record WhyModule(string Title, string Href, string State, string M
         new(
             names.Of(found.Module),
             $"{Paths.Study}/{found.Module.Value}",
-            Say.Word(found.State),
+            found is { Holds: true, AsksToCatchUp: true } ? Say.CatchUpBy(found, names.Time) : Say.Word(found.State),
             found.Holds ? "holds" : "not-yet",
             found.PassedOn is { } passed ? names.Time.Date(passed) : null,
             found.DueOn is { } due ? names.Time.Date(due) : null

@@ -51,7 +51,7 @@ public sealed record DecideView(
             [.. waiting.Flagged.Select(groom => DecideWords.Link(groom, names))]
         );
 
-        bool IsSoonOver(Standing standing) => standing.DaysLeft(names.Time.Today) is not null;
+        bool IsSoonOver(Standing standing) => standing.OtherDaysLeft(names.Time.Today) is not null;
     }
 
     // Whoever is stood down waits for something else than a talk about her row.

@@ -121,7 +121,10 @@ public sealed record DueModule(string Title, string Href, string State, string F
             .. from standing in standings
             from knowledge in standing.Findings.OfType<KnowledgeFound>()
             from module in knowledge.Modules
-            where !module.Holds || module.DueOn is { } due && due <= names.Time.Today.AddDays(RunningOut.SoonDays)
+            where
+                !module.Holds
+                || module.AsksToCatchUp
+                || module.DueOn is { } due && due <= names.Time.Today.AddDays(RunningOut.SoonDays)
             group (standing, knowledge, module) by module.Module into asked
             let module = asked.First().module
             let until = asked.Select(one => one.knowledge.DueUntil).Min() ?? module.DueOn

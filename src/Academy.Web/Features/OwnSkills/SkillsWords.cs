@@ -23,7 +23,7 @@ internal static class SkillsWords
     /// <summary>What being alone is limited to, and until when it holds if that is soon.</summary>
     public static IReadOnlyList<string> Alone(Standing standing, Names names)
     {
-        return [.. Within(), .. Say.Why(standing, names)];
+        return [.. Within(), .. Say.CatchUps(standing, names), .. Say.Why(standing, names)];
 
         IEnumerable<string> Within()
         {
@@ -31,7 +31,7 @@ internal static class SkillsWords
                 yield return $"{Say.Capital(string.Join(", ", limits))}.";
             if (standing.IsWatched)
                 yield return "A senior stands beside the next ones.";
-            if (standing.DaysLeft(names.Time.Today) is { } days)
+            if (standing.OtherDaysLeft(names.Time.Today) is { } days)
                 yield return $"{Say.Capital(CellNote.Left(days))}: it holds until {names.Time.Date(standing.LastDay()!.Value)}.";
         }
     }
@@ -39,6 +39,7 @@ internal static class SkillsWords
     public static string Due(ModuleFound module, DateOnly? until, Names names) =>
         (module.Holds, until) switch
         {
+            (true, _) when module.AsksToCatchUp => Say.CatchUpBy(module, names.Time),
             (true, { } last) => $"passed; due again by {names.Time.Date(last.AddDays(1))}",
             (false, { } last) when last >= names.Time.Today => $"{Say.Word(module.State)}; due by {names.Time.Date(last)}",
             _ => Say.Word(module.State),

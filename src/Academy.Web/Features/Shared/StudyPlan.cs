@@ -65,7 +65,7 @@ public sealed record StudyPlan(IReadOnlyList<Planned> Modules, IReadOnlyList<Mod
         var asked = book.Library.First(one => one.Module == module.Name);
         var asking = Asking.Of(module.Name, own);
         var quiz = Studying.NextQuiz(found, asked, today, book.House);
-        return (new(module, found, need, quiz, Say.Of(found, names.Time), asking.Words(names)), asking);
+        return (new(module, found, need, quiz, Say.Of(found, names.Time), asking.Words(found, names)), asking);
     }
 
     private static IEnumerable<ModuleFound> ModulesOf(Standing standing) =>
@@ -96,9 +96,11 @@ public sealed record StudyPlan(IReadOnlyList<Planned> Modules, IReadOnlyList<Mod
             );
         }
 
-        public string Words(Names names) =>
+        public string Words(ModuleFound found, Names names) =>
             this switch
             {
+                { Alone: [_, ..] alone } when found.AsksToCatchUp && found.Holds =>
+                    $"A short quiz on what changed keeps these yours alone: {Some(alone, names)}.",
                 { Stopped: [_, ..] stopped } => $"Until it is passed you may not groom alone: {Some(stopped, names)}.",
                 { DueUntil: { } last, Alone: [_, ..] alone } =>
                     $"Due by {names.Time.Date(last)}, so that these stay yours alone: {Some(alone, names)}.",

@@ -42,8 +42,8 @@ public sealed class TodayModel(
         var only = who.Person.Role == Role.Junior ? who.Person.Id : (PersonId?)null;
         var grooms = await today.GroomsAsync(who.Salon, morning, only, stop);
 
-        View = TodayView.Of(who.Person, who.Book, team, isIn, grooms, await WaitsAsync(team, stop), now);
-        var names = Names.Of(who.Book, now);
+        var names = Names.Of(who.Book, now, library.Titles);
+        View = TodayView.Of(who.Person, who.Book, team, isIn, grooms, await WaitsAsync(team, stop), names);
         var taken = await records.TakenAsync(who.Salon, who.Person.Id, stop);
         Study = StudyNextView.Of(StudyPlan.Of(team.Of(who.Person.Id), who.Book, taken, library.Modules, names));
         if (only is { } junior)

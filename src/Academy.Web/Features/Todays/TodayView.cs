@@ -41,14 +41,13 @@ public sealed record TodayView(
         IReadOnlySet<PersonId> isIn,
         IReadOnlyList<TodayGroom> grooms,
         IReadOnlyList<WaitsLine> waits,
-        DateTimeOffset now
+        Names names
     )
     {
-        var names = Names.Of(book, now);
         var isJunior = person.Role == Role.Junior;
         var here = team.People.Where(one => isIn.Contains(one.Id)).Select(one => one.Name).ToList();
         return new TodayView(
-            names.Time.Day(now),
+            names.Time.Day(names.Time.Now),
             waits.Count == 0 ? "Nothing waits for you" : waits[0].Words,
             here.Count == 0 ? "Nobody is ticked in yet." : $"In today: {Counts.And(here)}.",
             waits,
@@ -59,7 +58,7 @@ public sealed record TodayView(
                 [
                     .. team
                         .People.Where(one => isIn.Contains(one.Id) || person.Role == Role.Owner)
-                        .SelectMany(one => Minds(one, team, names)),
+                        .SelectMany(one => CatchesUp(one, team, names).Concat(Minds(one, team, names))),
                 ],
             isJunior
                 ? [.. team.Of(person.Id).Where(standing => IsCoatInUse(book, standing)).Select(standing => Coat(standing, names))]
@@ -102,6 +101,19 @@ public sealed record TodayView(
                 Words(standing, names),
                 $"/board/{person.Id.Value}/{standing.Skill}"
             ));
+
+    // A module that changed may carry every skill of a person: that is one line, not one for each.
+    private static IEnumerable<MindLine> CatchesUp(Person person, Team team, Names names) =>
+        from standing in team.Of(person.Id)
+        from change in standing.CatchesUp()
+        group standing by change into resting
+        orderby resting.Key.By
+        select new MindLine(
+            $"{person.Name}, {Say.Some([.. resting.Select(standing => names.Of(standing.Skill))])}",
+            Say.Shape(StandingKind.Alone),
+            Say.CatchUp(resting.Key, names),
+            Paths.SkillsOf(person.Id.Value)
+        );
 
     private static string Words(Standing standing, Names names) =>
         standing switch
