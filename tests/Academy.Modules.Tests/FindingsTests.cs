@@ -19,7 +19,7 @@ public class FindingsTests
     [InlineData(
         "summary:",
         "sumary: x\nsummary:",
-        "4: fault: The key \"sumary\" is not known. Correct it or take it out; known are aims, edition, minutes, name, opens, refresher-days, renewed-each-spring, review-due, reviewed, safety-critical-since, sources, summary, title."
+        "4: fault: The key \"sumary\" is not known. Correct it or take it out; known are aims, catch-up-days, edition, minutes, name, opens, refresher-days, renewed-each-spring, review-due, reviewed, safety-critical-since, sources, summary, title."
     )]
     [InlineData(
         "edition: 2",
@@ -52,6 +52,26 @@ public class FindingsTests
         "refresher-days: 180",
         "refresher-days: 180\nrenewed-each-spring: yes",
         "12: broken: \"renewed-each-spring\" has to be true or false."
+    )]
+    [InlineData(
+        "refresher-days: 180",
+        "refresher-days: 180\ncatch-up-days: 0",
+        "12: broken: \"catch-up-days\" has to be a whole number from 1 to 60."
+    )]
+    [InlineData(
+        "refresher-days: 180",
+        "refresher-days: 180\ncatch-up-days: 61",
+        "12: broken: \"catch-up-days\" has to be a whole number from 1 to 60."
+    )]
+    [InlineData(
+        "refresher-days: 180",
+        "refresher-days: 180\ncatch-up-days: soon",
+        "12: broken: \"catch-up-days\" has to be a whole number from 1 to 60."
+    )]
+    [InlineData(
+        "refresher-days: 180",
+        "refresher-days: 180\ncatch-up-days: 30",
+        "12: hint: \"catch-up-days\" says nothing here: the first edition is a safety change for nobody. Take it out, or raise \"safety-critical-since\"."
     )]
     [InlineData(
         "  - why: Say",
@@ -495,7 +515,7 @@ public class FindingsTests
         var known = Assert.Single(folder.Load().Findings).Message.Split("known are ")[1].TrimEnd('.').Split(", ");
         var guide = File.ReadAllText(Path.Combine(Repository.Folder("modules"), "README.md"));
 
-        Assert.Equal(13, known.Length);
+        Assert.Equal(14, known.Length);
         Assert.All(known, key => Assert.Matches($"(?m)^\\|.*`{key}`.*\\|.*\\|$", guide));
     }
 

@@ -50,6 +50,13 @@ public sealed record Module
     /// <summary>Whether the whole quiz has to be passed again each spring, before the warm days.</summary>
     public bool RenewedEachSpring { get; init; }
 
+    /// <summary>
+    /// How many days a salon has to catch up with the newest safety change, counted from when it sees the edition; null where the
+    /// author does not say.
+    /// </summary>
+    /// <remarks>1 to <see cref="Publishing.LongestCatchUp"/>; <see cref="Publishing.UsualCatchUp"/> where it is null.</remarks>
+    public int? CatchUpDays { get; init; }
+
     /// <summary>Every question that a quiz may draw, in the order of the file.</summary>
     public required Listed<Question> Questions { get; init; }
 }

@@ -33,6 +33,9 @@ public static class Publishing
     /// <summary>The days left to catch up where a library does not say, counted from when the salon saw the edition.</summary>
     public const int UsualCatchUp = 14;
 
+    /// <summary>The last day to catch up with a safety change that came with the library, where a salon sees it today.</summary>
+    public static DateOnly CatchUpBy(Module module, DateOnly today) => today.AddDays(module.CatchUpDays ?? UsualCatchUp);
+
     /// <summary>Who could read a module of this author before it is published: owners and seniors who write, who are here and not the author.</summary>
     public static IEnumerable<Person> CouldReview(SalonBook book, PersonId author, DateOnly today) =>
         book.People.Where(person => person.Id != author && person.MayWriteModules && person.WorksOn(today));

@@ -34,6 +34,12 @@ internal sealed class Fields(YamlMappingNode keys, Findings findings)
         return Wrong(key, value, $"has to be a whole number from {from} to {to}", from);
     }
 
+    public int? NumberOrNone(string key, int from, int to)
+    {
+        _asked.Add(key);
+        return Has(key) ? Number(key, from, to) : null;
+    }
+
     public DateOnly Day(string key)
     {
         if (Ask(key) is not { } value)

@@ -34,6 +34,7 @@ internal sealed record FrontMatter(
             ReviewDueOn = fields.Day("review-due"),
             RefresherDays = fields.Number("refresher-days", 7, 180),
             RenewedEachSpring = fields.FlagOrNo("renewed-each-spring"),
+            CatchUpDays = fields.NumberOrNone("catch-up-days", 1, Publishing.LongestCatchUp),
             Aims = [.. fields.List("aims").Select(aim => Aim(aim, aimLines, findings))],
             Sources = [.. fields.List("sources").Select(source => Source(source, sourceLines, findings)).OfType<Source>()],
             Questions = [],
@@ -111,6 +112,11 @@ internal sealed record FrontMatter(
             findings.Broken(
                 fields.LineOf("safety-critical-since"),
                 $"\"safety-critical-since\" is {module.SafetyCriticalSince}, but the edition is only {module.Edition}. It cannot be newer than the edition."
+            );
+        if (!findings.AnyBroken && module is { CatchUpDays: not null, SafetyCriticalSince: 1 })
+            findings.Hint(
+                fields.LineOf("catch-up-days"),
+                "\"catch-up-days\" says nothing here: the first edition is a safety change for nobody. Take it out, or raise \"safety-critical-since\"."
             );
         if (module.ReviewDueOn <= module.ReviewedOn && fields.Has("review-due"))
             findings.Fault(fields.LineOf("review-due"), "\"review-due\" has to be a later day than \"reviewed\".");

@@ -58,11 +58,11 @@ public sealed class EditionsTold(ModuleLibrary library, IServiceScopeFactory sco
     {
         var seen = await editions.SeenAsync(salon, CancellationToken.None);
         var hand = new Hand(Person: null, "the portal", clock.GetUtcNow());
-        var catchUpBy = SalonDay.Of(clock.GetUtcNow(), book.Zone).AddDays(Publishing.UsualCatchUp);
+        var today = SalonDay.Of(clock.GetUtcNow(), book.Zone);
         foreach (var module in library.Modules.Where(module => seen.GetValueOrDefault(module.Name) != module.Hash))
             if (
                 book.OwnModules.All(own => own.Module != module.Name)
-                && Seeing(module, IsSafetyChange(module, book) ? catchUpBy : null) is Granted granted
+                && Seeing(module, IsSafetyChange(module, book) ? Publishing.CatchUpBy(module, today) : null) is Granted granted
             )
                 await ledger.KeepAsync(salon, granted, hand, new(ids.New()));
     }

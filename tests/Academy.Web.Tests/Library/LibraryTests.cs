@@ -93,6 +93,24 @@ public sealed class LibraryTests
         Assert.Null(await EditionAsync(portal, new string('0', 64)));
     }
 
+    [Theory]
+    [InlineData(1)]
+    [InlineData(60)]
+    public async Task An_edition_of_the_library_may_say_how_many_days_its_safety_change_gives(int days)
+    {
+        using var modules = new TestModules().With("towels");
+        var portal = new PortalHost().With("Modules:Folder", modules.Root);
+        var cast = await portal.OpenSalonAsync();
+        await portal.Services.GetRequiredService<EditionsTold>().TellAsync();
+
+        modules.With("towels", ("edition: 2", "edition: 3"), ("since: 1", $"since: 3\ncatch-up-days: {days}"));
+        portal = (await portal.AgainAsync()).With("Modules:Folder", modules.Root);
+        await using var restarted = portal;
+        _ = portal.Services;
+
+        Assert.Equal([new(3, portal.Today.AddDays(days))], (await BookAsync(portal, cast)).Library[0].Changes);
+    }
+
     [Fact]
     public async Task A_picture_is_served_as_what_it_is_and_may_be_kept_for_as_long_as_its_edition()
     {
