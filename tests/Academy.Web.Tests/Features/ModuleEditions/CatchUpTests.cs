@@ -16,8 +16,10 @@ public sealed class CatchUpTests
         var cast = await portal.OpenSalonAsync();
         await portal.TellEditionsAsync();
         await portal.OnlyModuleAsync(cast, "smooth", Blades);
-        await portal.PassAsync(cast, cast.Senior, Blades);
         await portal.DeclareAsync(cast, cast.Senior, "smooth");
+        // The days that a declaration gives for its modules are over.
+        portal.Clock.Advance(TimeSpan.FromDays(35));
+        await portal.PassAsync(cast, cast.Senior, Blades);
         await portal.PublishAsync(
             cast,
             Blades,
@@ -29,24 +31,28 @@ public sealed class CatchUpTests
 
         // 20 days are more than the two weeks in which anything else is told beforehand.
         Assert.Equal(StandingKind.Alone, (await portal.StandingAsync(cast, cast.Senior, "smooth")).Kind);
-        Assert.Contains("catch up by 30 Jun", pages.Board, StringComparison.Ordinal);
+        Assert.Contains("catch up by 4 Aug", pages.Board, StringComparison.Ordinal);
         Assert.Contains("Rosa, smooth", pages.Today, StringComparison.Ordinal);
         Assert.Contains(
-            "Catch up with “Blades” by Tuesday 30 June: it changed for safety.",
+            "Catch up with “Blades” by Tuesday 4 August: it changed for safety.",
             pages.Today,
             StringComparison.Ordinal
         );
         Assert.Contains(
-            "Catch up with “Blades” by Tuesday 30 June: it changed for safety.",
+            "Catch up with “Blades” by Tuesday 4 August: it changed for safety.",
             pages.Person,
             StringComparison.Ordinal
         );
-        Assert.Contains("Catch up with “Blades” by Tuesday 30 June: it changed for safety.", pages.Me, StringComparison.Ordinal);
-        Assert.Contains("changed for safety, catch up by 30 June for ", pages.Me, StringComparison.Ordinal);
-        Assert.Contains("Catch up with “Blades” by Tuesday 30 June: it changed for safety.", pages.Why, StringComparison.Ordinal);
-        Assert.Contains("“Blades” changed for safety, catch up by 30 June", pages.Why, StringComparison.Ordinal);
-        Assert.Contains("It holds until 30 June", pages.Why, StringComparison.Ordinal);
-        Assert.Contains("Changed for safety: catch up by Tuesday 30 June", pages.Study, StringComparison.Ordinal);
+        Assert.Contains("Catch up with “Blades” by Tuesday 4 August: it changed for safety.", pages.Me, StringComparison.Ordinal);
+        Assert.Contains("changed for safety, catch up by 4 August", pages.Me, StringComparison.Ordinal);
+        Assert.Contains(
+            "Catch up with “Blades” by Tuesday 4 August: it changed for safety.",
+            pages.Why,
+            StringComparison.Ordinal
+        );
+        Assert.Contains("“Blades” changed for safety, catch up by 4 August", pages.Why, StringComparison.Ordinal);
+        Assert.Contains("It holds until 4 August", pages.Why, StringComparison.Ordinal);
+        Assert.Contains("Changed for safety: catch up by Tuesday 4 August", pages.Study, StringComparison.Ordinal);
         Assert.Contains("A short quiz on what changed keeps these yours alone: smooth.", pages.Study, StringComparison.Ordinal);
 
         // The last day itself.
