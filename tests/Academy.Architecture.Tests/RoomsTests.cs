@@ -21,6 +21,7 @@ public class RoomsTests
             "YamlDotNet",
             "Ganss.Xss",
             "AngleSharp",
+            "SkiaSharp",
             "Academy.Competence",
             "Academy.Modules",
         ],

@@ -243,7 +243,7 @@ public class FindingsTests
     [InlineData(
         "Picture: back.svg",
         "Picture: ../../etc/passwd",
-        "275: broken: No sound .svg or .png file \"../../etc/passwd\" lies beside module.md. Put it there, or correct the name after \"Picture: \".",
+        "275: broken: No sound picture \"../../etc/passwd\" lies beside the text. Put it there, or correct the name after \"Picture: \".",
         false
     )]
     [InlineData(
@@ -360,7 +360,7 @@ public class FindingsTests
     [InlineData(
         "lifts it. It does not rub.](press.svg)",
         "](rub.svg)",
-        "32: fault: The picture \"rub.svg\" is left out: no sound .svg or .png file of that name lies beside module.md.",
+        "32: fault: The picture \"rub.svg\" is left out: no sound picture of that name lies beside the text.",
         false
     )]
     [InlineData(
@@ -482,12 +482,12 @@ public class FindingsTests
     [Fact]
     public void A_file_that_has_no_place_in_a_module_is_told()
     {
-        using var folder = new TestFolder().WithSample().With("towels", "notes.txt", "later").With("towels", "photo.jpg", "x");
+        using var folder = new TestFolder().WithSample().With("towels", "notes.txt", "later").With("towels", "photo.jpeg", "x");
 
         Assert.Equal(
             [
-                "towels/notes.txt: fault: A module's folder holds module.md and its .svg and .png pictures, nothing else. Take this out.",
-                "towels/photo.jpg: fault: A module's folder holds module.md and its .svg and .png pictures, nothing else. Take this out.",
+                "towels/notes.txt: fault: A module's folder holds module.md and its pictures (.svg, .png, .jpg, .webp), nothing else. Take this out.",
+                "towels/photo.jpeg: fault: A module's folder holds module.md and its pictures (.svg, .png, .jpg, .webp), nothing else. Take this out.",
             ],
             folder.Load().Findings.Select(finding => finding.ToString())
         );

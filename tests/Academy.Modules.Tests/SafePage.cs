@@ -50,7 +50,7 @@ internal static class SafePage
             if (element.GetAttribute("href") is { } link)
                 Xunit.Assert.Matches("^(https?://[^/]|#|tel:\\+|/(?![/\\\\]))", link);
             if (element.GetAttribute("src") is { } picture)
-                Xunit.Assert.Matches("^/modules/[a-z0-9-]+/[a-z0-9-]+\\.(svg|png)$", picture);
+                Xunit.Assert.Matches("^/modules/[a-z0-9-]+/[a-z0-9-]+\\.(svg|png|jpg|webp)$", picture);
         }
     }
 

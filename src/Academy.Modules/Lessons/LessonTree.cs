@@ -101,7 +101,7 @@ internal sealed class LessonTree(
         }
         findings.Fault(
             image.Line + 1,
-            $"The picture \"{file}\" is left out: no sound .svg or .png file of that name lies beside module.md."
+            $"The picture \"{file}\" is left out: no sound picture of that name lies beside the text."
         );
         image.ReplaceBy(new LiteralInline(alternative));
     }

@@ -30,7 +30,7 @@ internal static class SpotCheck
             else
                 findings.Broken(
                     line,
-                    $"No sound .svg or .png file \"{spotting.Picture}\" lies beside module.md. Put it there, or correct the name after \"Picture: \"."
+                    $"No sound picture \"{spotting.Picture}\" lies beside the text. Put it there, or correct the name after \"Picture: \"."
                 );
             asked.Add(spotting.Picture);
         }

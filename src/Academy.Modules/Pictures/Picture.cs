@@ -2,7 +2,7 @@ namespace Academy.Modules.Pictures;
 
 /// <summary>One picture of a module, looked through and safe to serve.</summary>
 /// <param name="File">Its file name in the module's folder.</param>
-/// <param name="ContentType"><c>image/svg+xml</c> or <c>image/png</c>.</param>
+/// <param name="ContentType"><c>image/svg+xml</c>, <c>image/png</c>, <c>image/jpeg</c> or <c>image/webp</c>.</param>
 /// <param name="Bytes">The bytes to serve; line endings of an SVG are made one.</param>
 /// <param name="Width">Its width in its own units, for the page to keep room.</param>
 /// <param name="Height">Its height in the same units.</param>

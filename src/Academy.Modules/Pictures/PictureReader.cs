@@ -1,4 +1,3 @@
-using System.Buffers.Binary;
 using System.Text;
 using Academy.Modules.Reading;
 
@@ -9,48 +8,31 @@ internal static class PictureReader
 {
     public const int LargestFile = 512 * 1024;
     private const int LargestSide = 8000;
-    private static readonly byte[] PngStart =
-    [
-        0x89,
-        0x50,
-        0x4E,
-        0x47,
-        0x0D,
-        0x0A,
-        0x1A,
-        0x0A,
-        0,
-        0,
-        0,
-        13,
-        0x49,
-        0x48,
-        0x44,
-        0x52,
-    ];
 
     public static Picture? Of(string name, byte[] bytes, Findings findings)
     {
         if (!Slug.Is(Path.GetFileNameWithoutExtension(name)))
             findings.Fault(0, $"The name of a picture has to be {Slug.Words}.");
-        var picture = Path.GetExtension(name) == ".svg" ? Svg(name, bytes, findings) : Png(name, bytes, findings);
+        var picture = Path.GetExtension(name) == ".svg" ? Svg(name, bytes, findings) : Photo(name, bytes, findings);
         if (picture is { Width: > LargestSide } or { Height: > LargestSide })
             findings.Fault(0, $"The picture is {picture.Width} by {picture.Height}; {LargestSide} is the most. Make it smaller.");
         return findings.Any ? null : picture;
     }
 
-    private static Picture? Png(string name, byte[] bytes, Findings findings)
+    private static Picture? Photo(string name, byte[] bytes, Findings findings)
     {
-        if (bytes.Length < 24 || !bytes.AsSpan().StartsWith(PngStart))
+        var kind = PhotoKind.All.First(kind => kind.Ending == Path.GetExtension(name));
+        if (kind.SizeOf(bytes) is not { } size)
         {
-            findings.Fault(0, "The file is not a PNG picture, whatever its name says. Save it as PNG.");
+            findings.Fault(0, $"The file is not a {kind.Word} picture, whatever its name says. Save it as {kind.Word}.");
             return null;
         }
-        var (width, height) = (
-            BinaryPrimitives.ReadUInt32BigEndian(bytes.AsSpan(16)),
-            BinaryPrimitives.ReadUInt32BigEndian(bytes.AsSpan(20))
-        );
-        return new(name, "image/png", bytes, (int)Math.Min(width, int.MaxValue), (int)Math.Min(height, int.MaxValue));
+        if (kind.TellsMore(bytes))
+            findings.Fault(
+                0,
+                "The picture may tell where and with what it was taken. Save it without that, or take it in through the portal."
+            );
+        return new(name, kind.ContentType, bytes, size.Width, size.Height);
     }
 
     private static Picture? Svg(string name, byte[] bytes, Findings findings)

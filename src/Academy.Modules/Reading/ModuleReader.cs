@@ -9,7 +9,7 @@ namespace Academy.Modules.Reading;
 internal sealed class ModuleReader(string folder)
 {
     private const string FileName = "module.md";
-    internal static readonly string[] PictureKinds = [".svg", ".png"];
+    internal static readonly string[] PictureKinds = [".svg", ".png", ".jpg", ".webp"];
 
     private readonly string _name = Path.GetFileName(folder);
     private readonly Findings _findings = new($"{Path.GetFileName(folder)}/{FileName}");
@@ -73,7 +73,10 @@ internal sealed class ModuleReader(string folder)
                 continue;
             Findings found = new($"{_name}/{file}", worst: Severity.Fault);
             if (!PictureKinds.Contains(Path.GetExtension(file)))
-                found.Fault(0, "A module's folder holds module.md and its .svg and .png pictures, nothing else. Take this out.");
+                found.Fault(
+                    0,
+                    $"A module's folder holds module.md and its pictures ({string.Join(", ", PictureKinds)}), nothing else. Take this out."
+                );
             else if (
                 Bytes(file, PictureReader.LargestFile, found) is { } bytes
                 && PictureReader.Of(file, bytes, found) is { } picture
