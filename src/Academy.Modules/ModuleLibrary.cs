@@ -47,6 +47,8 @@ public sealed class ModuleLibrary
             .EnumerateDirectories(folder)
             .Where(module => !Path.GetFileName(module).StartsWith('.'))
             .Order(StringComparer.Ordinal)
+            .AsParallel()
+            .AsOrdered()
             .Select(ModuleReader.Read)
             .ToArray();
         return new([.. read.Select(module => module.Lesson).OfType<Lesson>()], [.. read.SelectMany(module => module.Findings)]);

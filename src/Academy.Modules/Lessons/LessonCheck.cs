@@ -37,6 +37,8 @@ internal static partial class LessonCheck
     /// <summary>Every place where raw HTML is written; it is shown as it is typed and does nothing.</summary>
     public static void Html(string lesson, Findings findings)
     {
+        if (!lesson.Contains('<'))
+            return;
         var nodes = LessonMarkdown.ParseWithHtml(lesson, findings)?.Descendants() ?? [];
         foreach (var written in nodes.Where(node => node is HtmlBlock or HtmlInline))
             findings.Fault(written.Line + 1, "HTML does nothing in a lesson. Use Markdown.");

@@ -26,13 +26,14 @@ internal sealed class LessonWriter(FrontMatter front, IReadOnlyDictionary<string
         CheckAllUsed(seen);
 
         var shown = pictures.Where(picture => seen.Contains(picture.Key)).ToImmutableDictionary(StringComparer.Ordinal);
-        var sources = SafeHtml.Of(SourceList.Html(front.Module.Sources), findings);
+        var sources = SourceList.Html(front.Module.Sources);
+        SafeHtml.Look(sources, findings);
         var module = front.Module with
         {
             Hash = ContentHash.Of(text, shown.Values),
             Questions = [.. questions.Select(entry => entry.Question)],
         };
-        return new(module, page + sources, sources, [.. parts], explanations, shown, text);
+        return new(module, new(page, sources, explanations), [.. parts], shown, text);
     }
 
     private string? Page(string lesson)
@@ -62,8 +63,8 @@ internal sealed class LessonWriter(FrontMatter front, IReadOnlyDictionary<string
 
     private string Explanation((Question Question, int Line) entry)
     {
-        // The blank lines put findings on the line of the question.
-        var text = new string('\n', entry.Line - 1) + entry.Question.Explanation;
+        using var _ = findings.Below(entry.Line - 1);
+        var text = entry.Question.Explanation;
         if (LessonMarkdown.Parse(text, findings) is not { } words)
             return "";
         LessonCheck.Html(text, findings);
@@ -73,7 +74,9 @@ internal sealed class LessonWriter(FrontMatter front, IReadOnlyDictionary<string
     private string Html(MarkdownDocument words)
     {
         _tree.Prepare(words);
-        return SafeHtml.Of(LessonMarkdown.Html(words, findings), findings);
+        var html = LessonMarkdown.Html(words, findings);
+        SafeHtml.Look(html, findings);
+        return html;
     }
 
     private void CheckAllUsed(HashSet<string> seen)

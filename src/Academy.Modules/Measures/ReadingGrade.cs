@@ -23,6 +23,7 @@ public sealed partial record ReadingGrade(int Words, int Sentences, int Syllable
         var words = 0;
         var sentences = 0;
         var syllables = 0;
+        Dictionary<string, int> spoken = new(StringComparer.Ordinal);
         foreach (
             var found in blocks
                 .Select(block => (Words: WordsOf(block), Sentences: SentencesOf(block)))
@@ -31,9 +32,12 @@ public sealed partial record ReadingGrade(int Words, int Sentences, int Syllable
         {
             words += found.Words.Count;
             sentences += found.Sentences;
-            syllables += found.Words.Sum(SyllablesOf);
+            syllables += found.Words.Sum(Spoken);
         }
         return new(words, sentences, syllables);
+
+        // Most words of a lesson come again and again.
+        int Spoken(string word) => spoken.TryGetValue(word, out var known) ? known : spoken[word] = SyllablesOf(word);
     }
 
     /// <summary>The words of one block of text.</summary>

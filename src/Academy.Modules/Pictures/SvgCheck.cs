@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Frozen;
 using System.Globalization;
 using System.Text.RegularExpressions;
@@ -19,6 +20,11 @@ internal static partial class SvgCheck
     private const string XmlSpace = "http://www.w3.org/XML/1998/namespace";
 
     private const int DeepestLevel = 64;
+
+    // Numbers, paths and colours: no address can be written with these letters, each needs a bracket, a colon, a slash or an o.
+    private static readonly SearchValues<char> Shapes = SearchValues.Create(
+        "0123456789 .,-+%#MLHVCSQTAZmlhvcsqtazbdefBDEF\n\t\r"
+    );
 
     private static readonly FrozenSet<string> Elements = FrozenSet.Create(
         StringComparer.Ordinal,
@@ -130,6 +136,8 @@ internal static partial class SvgCheck
     // Looked at without white space and control characters, which browsers skip inside an address.
     private static bool IsPlain(string value)
     {
+        if (!value.AsSpan().ContainsAnyExcept(Shapes))
+            return true;
         var tight = string.Concat(value.Where(letter => letter > ' '));
         return !Address().IsMatch(OwnReference().Replace(tight, ""));
     }

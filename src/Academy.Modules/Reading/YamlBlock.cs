@@ -22,30 +22,18 @@ internal static class YamlBlock
         }
         try
         {
-            return IsPlain(block, findings) ? Mapping(block, findings) : null;
+            return Mapping(block, findings);
+        }
+        catch (RefusedException reason)
+        {
+            findings.Broken(FileLine(reason.Start), reason.Message);
+            return null;
         }
         catch (YamlException reason)
         {
             findings.Broken(FileLine(reason.Start), $"The front matter cannot be read here: {reason.Message.TrimEnd('.')}.");
             return null;
         }
-    }
-
-    // Looked at event by event before any tree is built: an alias can stand for millions of nodes, nesting can exhaust the stack.
-    private static bool IsPlain(string block, Findings findings)
-    {
-        Parser events = new(new StringReader(block));
-        var level = 0;
-        while (events.MoveNext())
-        {
-            level += events.Current!.NestingIncrease;
-            if (Refusal(events.Current, level) is { } refusal)
-            {
-                findings.Broken(FileLine(events.Current.Start), refusal);
-                return false;
-            }
-        }
-        return true;
     }
 
     private static string? Refusal(ParsingEvent at, int level) =>
@@ -63,10 +51,30 @@ internal static class YamlBlock
     private static YamlMappingNode? Mapping(string block, Findings findings)
     {
         YamlStream stream = [];
-        stream.Load(new StringReader(block));
+        stream.Load(new Plain(new Parser(new StringReader(block))));
         if (stream.Documents is [{ RootNode: YamlMappingNode keys }])
             return keys;
         findings.Broken(1, "The front matter holds no keys. Write lines such as \"name: heat-stroke\".");
         return null;
+    }
+
+    private sealed class RefusedException(Mark start, Mark end, string message) : YamlException(start, end, message);
+
+    // Looked at event by event before the tree grows by it: an alias can stand for millions of nodes, nesting can exhaust the stack.
+    private sealed class Plain(Parser events) : IParser
+    {
+        private int _level;
+
+        public ParsingEvent? Current => events.Current;
+
+        public bool MoveNext()
+        {
+            if (!events.MoveNext())
+                return false;
+            _level += events.Current!.NestingIncrease;
+            return Refusal(events.Current, _level) is { } refusal
+                ? throw new RefusedException(events.Current.Start, events.Current.End, refusal)
+                : true;
+        }
     }
 }
