@@ -92,6 +92,28 @@ public static class Paths
     /// <summary>What seniors add to a lesson.</summary>
     public static string ModuleNotes(string module) => $"{Study}/{module}/notes";
 
+    /// <summary>The editions of a module in this salon, newest first.</summary>
+    public static string ModuleEditions(string module) => $"{Module(module)}/editions";
+
+    /// <summary>Two editions side by side, each by its fingerprint; <see cref="Draft"/> in the place of the later one for the draft.</summary>
+    public static string CompareEditions(string module, string from, string to) =>
+        $"{ModuleEditions(module)}/compare?from={from}&to={to}";
+
+    /// <summary>What <see cref="CompareEditions"/> calls the draft.</summary>
+    public const string Draft = "draft";
+
+    /// <summary>Who is affected by the newest edition, what each has to do and by when.</summary>
+    public static string ModuleAffected(string module) => $"{ModuleEditions(module)}/affected";
+
+    /// <summary>Where the library's edition of a module is taken in place of the salon's own.</summary>
+    public static string TakeLibrarys(string module) => $"{ModuleEditions(module)}/library";
+
+    /// <summary>Modules as a zip file: to keep elsewhere, and to take in.</summary>
+    public const string Parcels = "/study/parcels";
+
+    /// <summary>Looking for words in the modules.</summary>
+    public const string SearchModules = "/study/search";
+
     /// <summary>A quiz under way, at one question or, without one, at the first that is open.</summary>
     public static string Quiz(string module, Guid attempt, int? question = null) =>
         question is null ? $"{Study}/{module}/quiz/{attempt}" : $"{Study}/{module}/quiz/{attempt}?q={question}";
