@@ -24,9 +24,6 @@ public static class Policies
     /// <summary>Writing modules: owners, and seniors whom the owner lets.</summary>
     public const string Writer = nameof(Writer);
 
-    /// <summary>Writing modules, and looking at their editions: the owner, and seniors whom the owner lets.</summary>
-    public const string Writer = nameof(Writer);
-
     /// <summary>Deciding, thresholds, people: owners.</summary>
     public const string Owner = nameof(Owner);
 
@@ -39,7 +36,6 @@ public static class Policies
         [Senior] = person => person.Role is Role.Senior or Role.Owner,
         [Writer] = person => person.MayWriteModules,
         [Deputy] = person => person.MayStandDown,
-        [Writer] = person => person.MayWriteModules,
         [Owner] = person => person.Role == Role.Owner,
     };
 
