@@ -66,6 +66,8 @@ public sealed class AcademyDb : IdentityUserContext<Account, Guid>, IDataProtect
 
     public DbSet<DraftPictureRow> DraftPictures => Set<DraftPictureRow>();
 
+    public DbSet<JudgingRow> Judgings => Set<JudgingRow>();
+
     public DbSet<InvitationRow> Invitations => Set<InvitationRow>();
 
     public DbSet<SignInFailureRow> SignInFailures => Set<SignInFailureRow>();

@@ -70,6 +70,60 @@ public static class Judging
             ? module.Questions.Zip(cut.ByQuestion).ToDictionary(one => one.First.Id, one => one.Second, StringComparer.Ordinal)
             : null;
 
+    /// <summary>What this judge said of this edition; null where she has not given hers.</summary>
+    public static QuestionsJudged? By(SalonBook book, Module module, PersonId judge) =>
+        Of(book, module).FirstOrDefault(one => one.By == judge);
+
+    /// <summary>What each judge said of each question, those first on which they lie furthest apart.</summary>
+    public static Listed<QuestionJudged> Apart(SalonBook book, Module module)
+    {
+        var judges = Of(book, module).Select(Chances).ToArray();
+        return module
+            .Questions.Select(question => new QuestionJudged(
+                question,
+                judges.Select(judge => (int)Math.Round(judge[question.Id] * 100)).Order().ToListed()
+            ))
+            .OrderByDescending(one => one.Spread)
+            .ThenByDescending(one => one.Percents.Count)
+            .ToListed();
+    }
+
+    /// <summary>How many of a whole quiz's questions a borderline groomer has right on average, by the judges of this cut.</summary>
+    /// <param name="module">The edition that they judged.</param>
+    /// <param name="cut">Their cut for its whole bank.</param>
+    /// <remarks>
+    /// A quiz draws must-know questions and others apart, so each kind stands with its own mean. One draw may ask a little more or
+    /// less than this: <see cref="CutScore.RightAsked"/> sums the questions that it drew.
+    /// </remarks>
+    public static ExpectedScore InAWholeQuiz(Module module, CutScore cut)
+    {
+        var chances = module.Questions.Zip(cut.ByQuestion).ToLookup(one => one.First.IsMustKnow, one => one.Second);
+        var mustKnow = Math.Min(QuizKind.Whole.MostMustKnow, chances[true].Count());
+        var others = Math.Min(QuizKind.Whole.Questions - mustKnow, chances[false].Count());
+        return new(Sum(chances[true], mustKnow) + Sum(chances[false], others), mustKnow + others);
+    }
+
+    private static double Sum(IEnumerable<double> chances, int drawn) => drawn == 0 ? 0 : drawn * chances.Average();
+
     private static string Written(string question, int percent) =>
         string.Create(CultureInfo.InvariantCulture, $"{question}:{percent}");
+}
+
+/// <summary>What the judges said of one question.</summary>
+/// <param name="Question">The question.</param>
+/// <param name="Percents">Each judge's chance in percent, the lowest first.</param>
+public sealed record QuestionJudged(Question Question, Listed<int> Percents)
+{
+    /// <summary>How far the lowest and the highest lie apart, in percent; 0 for one judge or none.</summary>
+    public int Spread => Percents.IsEmpty ? 0 : Percents[^1] - Percents[0];
+}
+
+/// <summary>A score that is expected on average.</summary>
+/// <param name="Right">How many questions right.</param>
+/// <param name="Of">Of how many.</param>
+public sealed record ExpectedScore(double Right, int Of)
+{
+    /// <summary>How many have to be right in a draw that asks for just this: rounded up, and never below the floor.</summary>
+    public int RightAsked =>
+        Of == 0 ? 0 : CutScore.RightAsked(Enumerable.Repeat(Right / Of, Of).ToArray(), QuizKind.Whole.PassPercent);
 }

@@ -743,6 +743,36 @@ namespace Academy.Storage.Sqlite.Migrations
                     b.ToTable("invitations", (string)null);
                 });
 
+            modelBuilder.Entity("Academy.Storage.Rows.JudgingRow", b =>
+                {
+                    b.Property<byte[]>("SalonId")
+                        .HasColumnType("BLOB")
+                        .HasColumnName("salon_id");
+
+                    b.Property<byte[]>("Person")
+                        .HasColumnType("BLOB")
+                        .HasColumnName("person");
+
+                    b.Property<string>("Module")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("module");
+
+                    b.Property<string>("Chances")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("chances");
+
+                    b.Property<string>("ContentHash")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("content_hash");
+
+                    b.HasKey("SalonId", "Person", "Module")
+                        .HasName("pk_judgings");
+
+                    b.ToTable("judgings", (string)null);
+                });
+
             modelBuilder.Entity("Academy.Storage.Rows.LedgerRow", b =>
                 {
                     b.Property<byte[]>("SalonId")

@@ -170,6 +170,15 @@ internal static class ProjectionTables
             row.Module,
         });
         builder.Entity<EditionTextRow>().ToTable("edition_texts").HasKey(row => new { row.Module, row.ContentHash });
+        builder
+            .Entity<JudgingRow>()
+            .ToTable("judgings")
+            .HasKey(row => new
+            {
+                row.SalonId,
+                row.Person,
+                row.Module,
+            });
         builder.Entity<DraftRow>().ToTable("drafts").HasKey(row => new { row.SalonId, row.Module });
         builder
             .Entity<DraftPictureRow>()

@@ -232,6 +232,20 @@ public sealed class EditionTextRow
     public string Source { get; set; } = "";
 }
 
+/// <summary>Questions that a judge has judged so far and not given yet. No fact, and nothing rests on it.</summary>
+public sealed class JudgingRow
+{
+    public Guid SalonId { get; set; }
+    public Guid Person { get; set; }
+    public string Module { get; set; } = "";
+
+    /// <summary>The edition judged; what was said of another one is not carried over.</summary>
+    public string ContentHash { get; set; } = "";
+
+    /// <summary>For each question judged its name and the chance in percent: <c>heat-01:70 heat-02:90</c>.</summary>
+    public string Chances { get; set; } = "";
+}
+
 /// <summary>A module that somebody is writing: not an edition yet, and not a fact.</summary>
 public sealed class DraftRow
 {

@@ -20,6 +20,7 @@ public static class ModuleSetup
         builder.Services.AddScoped<EditionBook>();
         builder.Services.AddScoped<DraftBook>();
         builder.Services.AddScoped<QuizBook>();
+        builder.Services.AddScoped<JudgingBook>();
         builder.Services.AddScoped<Editions>();
         return builder;
     }

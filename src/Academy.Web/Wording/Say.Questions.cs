@@ -81,6 +81,9 @@ public static partial class Say
             _ => string.Create(CultureInfo.InvariantCulture, $"{number}th"),
         };
 
+    /// <summary>A mean or an error to one decimal: "16.4".</summary>
+    public static string Tenths(double number) => number.ToString("0.0", SalonTime.Culture);
+
     /// <summary>The letter of a place on a picture.</summary>
     public static char Letter(int place) => (char)('A' + place);
 

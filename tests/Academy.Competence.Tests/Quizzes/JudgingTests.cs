@@ -1,6 +1,7 @@
 using Academy.Competence.Facts;
 using Academy.Competence.People;
 using Academy.Competence.Quizzes;
+using Academy.Competence.Quizzes.Measuring;
 using Academy.Competence.Salons;
 using static Academy.Competence.Tests.Cast.TestSalon;
 
@@ -66,6 +67,34 @@ public class JudgingTests
     }
 
     [Fact]
+    public void The_questions_on_which_judges_lie_furthest_apart_come_first()
+    {
+        var book = Judged(Judged(new SalonBook(), Olga, Percent(100, 90, 30)), Rosa, Percent(90, 90, 80));
+
+        Assert.Equal(
+            [("air-02", 50), ("must-01", 10), ("air-01", 0)],
+            Judging.Apart(book, Drying).Select(one => (one.Question.Id, one.Spread))
+        );
+        Assert.Equal([30, 80], Judging.Apart(book, Drying)[0].Percents);
+        Assert.Equal(Rosa.Id, Judging.By(book, Drying, Rosa.Id)!.By);
+        Assert.Null(Judging.By(book, Drying, Dora.Id));
+    }
+
+    [Fact]
+    public void In_a_whole_quiz_must_know_questions_and_others_stand_with_their_own_means()
+    {
+        // 8 must-know at .9, of which 4 are drawn; 30 others at .7, of which 16: 3.6 + 11.2.
+        var module = TestModule.Drying(mustKnow: 8, others: 30);
+        var cut = Measuring(module, mustKnow: .9, others: .7);
+
+        var expected = Judging.InAWholeQuiz(module, cut);
+
+        Assert.Equal((14.8, 20), (Math.Round(expected.Right, 9), expected.Of));
+        Assert.Equal(16, expected.RightAsked);
+        Assert.Equal(19, Judging.InAWholeQuiz(module, Measuring(module, mustKnow: 1, others: .9)).RightAsked);
+    }
+
+    [Fact]
     public void A_note_says_how_it_is_done_here_and_is_taken_back_by_its_author_or_the_owner()
     {
         var note = Assert.IsType<ModuleNoted>(
@@ -93,6 +122,11 @@ public class JudgingTests
             Assert.IsType<Refused>(Noting.Note(new(Number(9)), Drying.Name, Rosa, new string('a', 601), Today)).Reasons
         );
     }
+
+    private static CutScore Measuring(Module module, double mustKnow, double others) =>
+        CutScore.Of([
+            [.. module.Questions.Select(question => question.IsMustKnow ? mustKnow : others)],
+        ]);
 
     private static SalonBook Judged(SalonBook book, Person by, Dictionary<string, int> percent) =>
         Assert.IsType<Granted>(Judging.Judge(Drying, by, percent, Today)).Facts.Aggregate(book, (so, fact) => so.After(fact));

@@ -131,6 +131,19 @@ public static class Paths
     /// <summary>What came of an attempt.</summary>
     public static string Attempt(Guid attempt) => $"/attempts/{attempt}";
 
+    /// <summary>Where seniors judge the questions of modules.</summary>
+    public const string Judge = "/judging";
+
+    /// <summary>Judging a module, at one question or, without one, at the first that is open.</summary>
+    public static string JudgeModule(string module, int? question = null) =>
+        question is null ? $"{Judge}/{module}" : FormattableString.Invariant($"{Judge}/{module}?q={question}");
+
+    /// <summary>Where a judgement is looked over and given.</summary>
+    public static string GiveJudgement(string module) => $"{Judge}/{module}/give";
+
+    /// <summary>What all judges say of a module together.</summary>
+    public static string JudgePanel(string module) => $"{Judge}/{module}/panel";
+
     /// <summary>One skill's rules.</summary>
     public static string Threshold(string skill) => $"{Thresholds}/{skill}";
 

@@ -20,7 +20,8 @@ public sealed record StudyView(
     IReadOnlyList<StudyLine> Passed,
     IReadOnlyList<string> Missing,
     bool IsEmpty,
-    bool IsOwner
+    bool IsOwner,
+    bool Judges
 )
 {
     public static StudyView Of(Person person, StudyPlan plan, IReadOnlyList<UnderWay> underWay, Names names)
@@ -35,7 +36,8 @@ public sealed record StudyView(
             [.. plan.Of(StudyNeed.Passed).Select(StudyLine.Of)],
             [.. plan.Missing.Select(names.Of)],
             plan.Modules.Count == 0,
-            person.Role == Role.Owner
+            person.Role == Role.Owner,
+            person.MayJudgeByRole
         );
     }
 
