@@ -63,29 +63,41 @@ public sealed class RecordBook(AcademyDb db, BookShelf shelf)
         db.Salons.AsNoTracking().Where(row => row.Id == salon.Value).Select(row => row.Version).SingleAsync(stop);
 
     /// <summary>The salon's book as of now, from memory where nothing of it has changed.</summary>
-    public async Task<SalonBook> SalonAsync(SalonId salon, CancellationToken stop)
-    {
-        var version = await db
-            .Salons.AsNoTracking()
-            .Where(row => row.Id == salon.Value)
-            .Select(row => row.BookVersion)
-            .SingleAsync(stop);
-        return shelf.Find(salon, version) ?? shelf.Keep(salon, version, SalonBook.Of(await OfTheBook(salon).ReadAsync(db, stop)));
-    }
+    public async Task<SalonBook> SalonAsync(SalonId salon, CancellationToken stop) =>
+        await BookAsync(salon, (await VersionsAsync(salon, stop)).Book, stop);
 
     /// <summary>The salon's book as it was known at a moment.</summary>
     public async Task<SalonBook> SalonAsKnownAsync(SalonId salon, DateTimeOffset at, CancellationToken stop) =>
         SalonBook.Of(await OfTheBook(salon).Where(row => row.RecordedAt <= at).ReadAsync(db, stop));
 
-    /// <summary>Everybody's standings at this moment, from the tallies: grooms are not read.</summary>
-    /// <remarks>A tally of another version of its threshold (one that came into force by the calendar) is folded again from its steps.</remarks>
+    /// <summary>Everybody's standings at this moment, from memory where nothing was told since and it is the same day.</summary>
     public async Task<Team> TeamAsync(SalonId salon, DateTimeOffset now, CancellationToken stop)
     {
-        var book = await SalonAsync(salon, stop);
+        var versions = await VersionsAsync(salon, stop);
+        var book = await BookAsync(salon, versions.Book, stop);
+        var day = SalonDay.Of(now, book.Zone);
+        if (shelf.FindTeam(salon, versions.Salon, day, now) is { } kept)
+            return kept;
+        var (team, isWhole) = await ReadTeamAsync(salon, book, now, stop);
+        return isWhole ? shelf.KeepTeam(salon, versions.Salon, day, now, team) : team;
+    }
+
+    /// <summary>Everybody's standings from the tallies: grooms are not read. Not whole where something lies later than the moment.</summary>
+    /// <remarks>A tally of another version of its threshold (one that came into force by the calendar) is folded again from its steps.</remarks>
+    private async Task<(Team Team, bool IsWhole)> ReadTeamAsync(
+        SalonId salon,
+        SalonBook book,
+        DateTimeOffset now,
+        CancellationToken stop
+    )
+    {
         var thresholds = ThresholdsOn(book, now);
-        var tallies = await TalliesAsync(salon, book, thresholds, now, stop);
-        var taken = await Taken(salon, now).ToListAsync(stop);
-        return TeamOf(book, thresholds, tallies, taken, now);
+        var rows = await TallyRowsAsync(salon, stop);
+        var tallies = await TalliesAsync(salon, book, thresholds, rows, now, stop);
+        var taken = await Taken(salon).ToListAsync(stop);
+        var known = taken.Where(one => one.RecordedAt <= now).ToList();
+        var isWhole = known.Count == taken.Count && rows.TrueForAll(row => row.LastAt <= now);
+        return (TeamOf(book, thresholds, tallies, known, now), isWhole);
     }
 
     /// <summary>Everybody's standings at this moment as they are, and as they would be if one skill had this threshold.</summary>
@@ -98,7 +110,7 @@ public sealed class RecordBook(AcademyDb db, BookShelf shelf)
     {
         var book = await SalonAsync(salon, stop);
         var thresholds = ThresholdsOn(book, now);
-        var tallies = await TalliesAsync(salon, book, thresholds, now, stop);
+        var tallies = await TalliesAsync(salon, book, thresholds, await TallyRowsAsync(salon, stop), now, stop);
         var taken = await Taken(salon, now).ToListAsync(stop);
 
         var paths = tallies.Keys.Where(path => path.Item2 == threshold.Skill).Select(path => new PathOf(path.Item1, path.Item2));
@@ -321,27 +333,52 @@ public sealed class RecordBook(AcademyDb db, BookShelf shelf)
         int Edition,
         DateTimeOffset HandedInAt,
         bool HasPassed,
-        bool IsRefresher
+        bool IsRefresher,
+        DateTimeOffset RecordedAt
     );
 
-    private IQueryable<TakenBy> Taken(SalonId salon, DateTimeOffset knownAt) =>
+    private IQueryable<TakenBy> Taken(SalonId salon, DateTimeOffset? knownAt = null) =>
         db
             .Attempts.AsNoTracking()
-            .Where(row => row.SalonId == salon.Value && row.RecordedAt <= knownAt)
-            .Select(row => new TakenBy(row.Person, row.Module, row.Edition, row.HandedInAt, row.HasPassed, row.IsRefresher));
+            .Where(row => row.SalonId == salon.Value && (knownAt == null || row.RecordedAt <= knownAt))
+            .Select(row => new TakenBy(
+                row.Person,
+                row.Module,
+                row.Edition,
+                row.HandedInAt,
+                row.HasPassed,
+                row.IsRefresher,
+                row.RecordedAt
+            ));
 
     private IQueryable<Rows.LedgerRow> OfTheBook(SalonId salon) =>
         db.Ledger.Where(row => row.SalonId == salon.Value && BookKinds.Contains(row.Kind));
+
+    private async Task<(long Salon, long Book)> VersionsAsync(SalonId salon, CancellationToken stop)
+    {
+        var row = await db
+            .Salons.AsNoTracking()
+            .Where(row => row.Id == salon.Value)
+            .Select(row => new { row.Version, row.BookVersion })
+            .SingleAsync(stop);
+        return (row.Version, row.BookVersion);
+    }
+
+    private async Task<SalonBook> BookAsync(SalonId salon, long version, CancellationToken stop) =>
+        shelf.Find(salon, version) ?? shelf.Keep(salon, version, SalonBook.Of(await OfTheBook(salon).ReadAsync(db, stop)));
+
+    private Task<List<Rows.TallyRow>> TallyRowsAsync(SalonId salon, CancellationToken stop) =>
+        db.Tallies.AsNoTracking().Where(row => row.SalonId == salon.Value).ToListAsync(stop);
 
     private async Task<Dictionary<(PersonId, SkillCode), Tally>> TalliesAsync(
         SalonId salon,
         SalonBook book,
         Dictionary<SkillCode, Threshold> thresholds,
+        IEnumerable<Rows.TallyRow> rows,
         DateTimeOffset now,
         CancellationToken stop
     )
     {
-        var rows = await db.Tallies.AsNoTracking().Where(row => row.SalonId == salon.Value).ToListAsync(stop);
         var tallies = new Dictionary<(PersonId, SkillCode), Tally>();
         foreach (var row in rows)
         {

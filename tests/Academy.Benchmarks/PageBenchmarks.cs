@@ -1,4 +1,5 @@
 using System.Net;
+using System.Net.Http.Headers;
 using Academy.Storage;
 using BenchmarkDotNet.Attributes;
 using BenchmarkDotNet.Configs;
@@ -20,6 +21,7 @@ public class PageBenchmarks : IAsyncDisposable
     private BenchPortal _portal = null!;
     private HttpClient _owner = null!;
     private HttpClient _nobody = null!;
+    private EntityTagHeaderValue _tag = null!;
 
     /// <summary>Grooms in the log.</summary>
     [Params(30_000, 300_000)]
@@ -32,6 +34,8 @@ public class PageBenchmarks : IAsyncDisposable
         _portal = new BenchPortal(await BigSalon.FolderAsync(Grooms));
         _owner = await _portal.AsAsync(BigSalon.Owner);
         _nobody = _portal.CreateClient();
+        using var board = await _owner.GetAsync("/board");
+        _tag = board.Headers.ETag ?? throw new InvalidOperationException("/board has no entity tag.");
     }
 
     /// <summary>Stops the portal.</summary>
@@ -48,7 +52,23 @@ public class PageBenchmarks : IAsyncDisposable
     [Benchmark(Baseline = true)]
     public Task<int> BarePage() => AskAsync(_nobody, "/status/404");
 
-    /// <summary>The board, looked at again: nothing was told in between.</summary>
+    /// <summary>The same page for somebody who is signed in: her session, her salon and her menu besides.</summary>
+    [Benchmark]
+    public Task<int> SignedInPage() => AskAsync(_owner, "/status/404");
+
+    /// <summary>The board, asked by a browser that has it still: nothing was told in between.</summary>
+    [Benchmark]
+    public async Task<int> BoardUnchanged()
+    {
+        using var asks = new HttpRequestMessage(HttpMethod.Get, "/board");
+        asks.Headers.IfNoneMatch.Add(_tag);
+        using var answer = await _owner.SendAsync(asks);
+        return answer.StatusCode == HttpStatusCode.NotModified
+            ? 0
+            : throw new InvalidOperationException($"/board answered {answer.StatusCode}.");
+    }
+
+    /// <summary>The board, looked at again by a browser that has forgotten it: nothing was told in between.</summary>
     [Benchmark]
     public Task<int> BoardAgain() => AskAsync(_owner, "/board");
 

@@ -78,7 +78,9 @@ public sealed class Team
         var skills = evidence.Skills.Where(skill => !skill.IsRetired).ToList();
         var cases = people.SelectMany(person => skills.Select(skill => Gather(evidence, person, skill, today))).ToList();
 
-        var alone = cases.Where(one => Standing.Of(one, today, evidence.House).Kind == StandingKind.Alone).ToList();
+        var alone = cases
+            .Where(one => one.Tally.Clearance is not null && Standing.Of(one, today, evidence.House).Kind == StandingKind.Alone)
+            .ToList();
         var judges = alone.Where(one => one.Person.MayJudgeByRole).ToLookup(one => one.Skill.Code, one => one.Person.Id);
         var inACoat = alone.Where(one => one.Skill.Kind == SkillKind.Coat).Select(one => one.Person.Id).ToHashSet();
 

@@ -3,8 +3,10 @@ using Academy.Storage;
 using Academy.Web.Access;
 using Academy.Web.Features.Shared;
 using Academy.Web.Shell;
+using Academy.Web.Shell.Tags;
 using Academy.Web.Wording;
 using Microsoft.AspNetCore.Authorization;
+using Microsoft.AspNetCore.Html;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Net.Http.Headers;
 
@@ -26,8 +28,14 @@ public sealed class BoardModel(Who who, RecordBook records, BoardShelf shelf, Si
 
     public BoardHead Head { get; private set; } = null!;
 
-    /// <summary>Under which the drawn tables are kept; null for a past moment, which is drawn each time.</summary>
-    public string? Key { get; private set; }
+    /// <summary>The tables as they were drawn before; null for a board that is new, or past, which is drawn each time.</summary>
+    public IHtmlContent? DrawnBefore => _made?.Drawn;
+
+    private BoardMade? _made;
+
+    /// <summary>Keeps the tables of today's board as they are drawn now.</summary>
+    public IHtmlContent Keep(IHtmlContent tables) =>
+        _made is null ? tables : shelf.Keep(_made with { Drawn = Drawn.Write(tables) }).Drawn!;
 
     public async Task<IActionResult> OnGetAsync(CancellationToken stop)
     {
@@ -49,9 +57,9 @@ public sealed class BoardModel(Who who, RecordBook records, BoardShelf shelf, Si
         if (ModelState.IsValid && IsKnown(key.TagAt(time.Now)))
             return StatusCode(StatusCodes.Status304NotModified);
 
-        View = shelf.Find(key) ?? shelf.Keep(key, await MakeAsync(time, stop));
+        _made = shelf.Find(key) ?? shelf.Keep(new(key, await MakeAsync(time, stop)));
+        View = _made.View;
         Head = BoardHead.Now(time, OnlyIn, View);
-        Key = key.ToString();
         return ModelState.IsValid ? Page() : Again();
     }
 

@@ -1,3 +1,6 @@
+using System.Collections.Concurrent;
+using System.Globalization;
+using System.Text.Encodings.Web;
 using Microsoft.AspNetCore.Html;
 using Microsoft.AspNetCore.Mvc.Rendering;
 using Microsoft.AspNetCore.Razor.TagHelpers;
@@ -9,7 +12,22 @@ internal static class Drawn
 {
     public static readonly string[] Coats = ["smooth", "double", "wire", "silky", "wool", "combination", "hairless", "corded"];
 
-    public static IHtmlContent Svg(string use, string shape)
+    // A few dozen drawings, asked for hundreds of times on one page: each is written once.
+    private static readonly ConcurrentDictionary<(string Use, string Shape), IHtmlContent> Written = new();
+
+    public static IHtmlContent Svg(string use, string shape) =>
+        Written.GetOrAdd((use, shape), drawing => Write(SvgOf(drawing.Use, drawing.Shape)));
+
+    /// <summary>The same content as text that only has to be copied onto the page.</summary>
+    public static IHtmlContent Write(params ReadOnlySpan<IHtmlContent> parts)
+    {
+        using var text = new StringWriter(CultureInfo.InvariantCulture);
+        foreach (var part in parts)
+            part.WriteTo(text, HtmlEncoder.Default);
+        return new HtmlString(text.ToString());
+    }
+
+    private static TagBuilder SvgOf(string use, string shape)
     {
         var svg = new TagBuilder("svg");
         svg.AddCssClass(shape);

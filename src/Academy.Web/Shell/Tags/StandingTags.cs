@@ -1,4 +1,6 @@
+using System.Collections.Frozen;
 using Academy.Web.Features.Shared;
+using Microsoft.AspNetCore.Html;
 using Microsoft.AspNetCore.Mvc.Rendering;
 using Microsoft.AspNetCore.Razor.TagHelpers;
 
@@ -8,7 +10,7 @@ namespace Academy.Web.Shell.Tags;
 [HtmlTargetElement("standing-mark", TagStructure = TagStructure.NormalOrSelfClosing)]
 public sealed class StandingMarkTag : TagHelper
 {
-    private static readonly Dictionary<string, string> Words = new(StringComparer.Ordinal)
+    private static readonly FrozenDictionary<string, IHtmlContent> Inside = new Dictionary<string, string>
     {
         ["learning"] = "learning",
         ["ready"] = "ready",
@@ -16,7 +18,17 @@ public sealed class StandingMarkTag : TagHelper
         ["check-again"] = "check again",
         ["lapsed"] = "lapsed",
         ["stood-down"] = "stood down",
-    };
+    }.ToFrozenDictionary(
+        one => one.Key,
+        one => Drawn.Write(Drawn.Svg($"#st-{one.Key}", "shape"), Drawn.Element("span", null, one.Value)),
+        StringComparer.Ordinal
+    );
+
+    /// <summary>What stands inside a mark, for tables that write hundreds of them.</summary>
+    public static IHtmlContent Of(string standing) =>
+        Inside.TryGetValue(standing, out var mark)
+            ? mark
+            : throw new InvalidOperationException($"There is no shape for the standing '{standing}'.");
 
     public string Standing { get; set; } = "";
 
@@ -26,16 +38,10 @@ public sealed class StandingMarkTag : TagHelper
 
     public override void Process(TagHelperContext context, TagHelperOutput output)
     {
-        if (!Words.TryGetValue(Standing, out var word))
-        {
-            throw new InvalidOperationException($"There is no shape for the standing '{Standing}'.");
-        }
-
         output.TagName = "span";
         output.TagMode = TagMode.StartTagAndEndTag;
         output.AddShape($"st st-{Standing}{(Boxed ? " boxed" : "")}{(Large ? " st-xl" : "")}");
-        output.Content.SetHtmlContent(Drawn.Svg($"#st-{Standing}", "shape"));
-        output.Content.AppendHtml(Drawn.Element("span", null, word));
+        output.Content.SetHtmlContent(Of(Standing));
     }
 }
 

@@ -272,8 +272,9 @@ public sealed class BoardTests
         Assert.Equal(SecondLook, again);
     }
 
-    // Session, book, version, the reading of the frame; and at the first look book, tallies, quizzes and who is in.
-    private const int FirstLook = 8;
+    // Session, book, version, the reading of the frame; and at the first look the standings, kept since somebody
+    // else looked, and who is in.
+    private const int FirstLook = 6;
     private const int SecondLook = 4;
 
     private static async Task<HttpStatusCode> AskAsync(Visitor visitor, string tag)

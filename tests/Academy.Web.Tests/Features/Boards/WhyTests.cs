@@ -198,7 +198,7 @@ public sealed class WhyTests
 
         Assert.Equal(few, many);
         // Session and book; book, tallies and quizzes; facts and words; grooms; stops; the reading of the frame.
-        Assert.Equal(10, many);
+        Assert.Equal(8, many);
 
         async Task<int> CommandsAsync()
         {

@@ -140,7 +140,7 @@ public sealed class DecideTests
         await ines.GetAsync("/board");
 
         // Session and book; book, tallies and quizzes; flagged grooms; incidents; disputes; the reading of the frame.
-        Assert.Equal(9, await portal.Sql.OfAsync(() => ines.GetAsync("/decide")));
+        Assert.Equal(7, await portal.Sql.OfAsync(() => ines.GetAsync("/decide")));
     }
 
     private static string Fold(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));

@@ -182,7 +182,7 @@ public sealed class SkillsTests
             await portal.RatedAsync(cast, cast.Junior, cast.Senior, dog);
 
         // Session and book; book, tallies and quizzes; grooms; stories and their words; disputes; the reading of the frame.
-        Assert.Equal((10, 10), (few, await CommandsAsync()));
+        Assert.Equal((8, 8), (few, await CommandsAsync()));
 
         async Task<int> CommandsAsync()
         {
