@@ -16,6 +16,11 @@ public sealed record UnderWay(Sitting Sitting, Listed<Answer> Answers);
 /// <summary>An attempt in a person's list: which, and as much of it as knowledge asks for.</summary>
 public sealed record HandedIn(AttemptId Attempt, QuizTaken Taken);
 
+/// <summary>How the first tries at a module went.</summary>
+/// <param name="People">How many people took its whole quiz.</param>
+/// <param name="Passed">How many of them passed at the first try.</param>
+public sealed record FirstTries(int People, int Passed);
+
 /// <summary>
 /// Quizzes under way, which are not facts yet and are forgotten once handed in, and attempts as they were handed in. Everything
 /// is found through the salon.
@@ -99,44 +104,65 @@ public sealed class QuizBook(AcademyDb db)
             .ToListAsync(stop);
 
     /// <summary>An attempt as it was handed in; null where this salon has none of that id.</summary>
-    public async Task<AttemptHandedIn?> HandedInAsync(SalonId salon, AttemptId attempt, CancellationToken stop)
-    {
-        var taken = await db
-            .Attempts.AsNoTracking()
-            .SingleOrDefaultAsync(row => row.SalonId == salon.Value && row.Id == attempt.Value, stop);
-        if (taken is null)
-            return null;
-        var kind = FactForms.CodeOf<AttemptHandedIn>();
-        var told = await db
-            .Ledger.Where(row =>
-                row.SalonId == salon.Value
-                && row.Subject == taken.Person
-                && row.Kind == kind
-                && row.RecordedAt == taken.RecordedAt
-            )
-            .ReadAsync(db, stop);
-        return told.Select(one => one.Fact).OfType<AttemptHandedIn>().Single(fact => fact.Attempt == attempt);
-    }
+    public async Task<AttemptHandedIn?> HandedInAsync(SalonId salon, AttemptId attempt, CancellationToken stop) =>
+        (await ToldAsync(Attempts(salon).Where(row => row.Id == attempt.Value), stop)).SingleOrDefault();
 
     /// <summary>Everything that a person handed in of a module, as it was handed in, oldest first.</summary>
-    public async Task<IReadOnlyList<AttemptHandedIn>> AttemptsAsync(
+    public Task<IReadOnlyList<AttemptHandedIn>> AttemptsAsync(
         SalonId salon,
         PersonId person,
         ModuleName module,
         CancellationToken stop
-    )
+    ) => ToldAsync(Attempts(salon).Where(row => row.Person == person.Value && row.Module == module.Value), stop);
+
+    /// <summary>
+    /// Each person's first whole quiz on a module, as it was handed in, also of those who left: what the quiz is measured by. It reads
+    /// one entry a person, however often anybody took it.
+    /// </summary>
+    public async Task<IReadOnlyList<AttemptHandedIn>> FirstTriesAsync(SalonId salon, ModuleName module, CancellationToken stop) =>
+        [.. (await ToldAsync(FirstTries(salon).Where(row => row.Module == module.Value), stop)).DistinctBy(one => one.Person)];
+
+    /// <summary>For each module how many people took its whole quiz, and how many of them passed at the first try.</summary>
+    public async Task<IReadOnlyDictionary<ModuleName, FirstTries>> FirstTriesAsync(SalonId salon, CancellationToken stop)
     {
-        var kind = FactForms.CodeOf<AttemptHandedIn>();
-        var told = await db
-            .Ledger.Where(row => row.SalonId == salon.Value && row.Subject == person.Value && row.Kind == kind)
-            .ReadAsync(db, stop);
-        return
-        [
-            .. told.Select(one => one.Fact)
-                .OfType<AttemptHandedIn>()
-                .Where(attempt => attempt.Module == module)
-                .OrderBy(attempt => attempt.HandedInAt),
-        ];
+        var counts = await FirstTries(salon)
+            .GroupBy(row => row.Module)
+            .Select(tries => new
+            {
+                Module = tries.Key,
+                People = tries.Count(),
+                Passed = tries.Count(row => row.HasPassed),
+            })
+            .ToListAsync(stop);
+        return counts.ToDictionary(one => new ModuleName(one.Module), one => new FirstTries(one.People, one.Passed));
+    }
+
+    private IQueryable<AttemptRow> Attempts(SalonId salon) => db.Attempts.Where(row => row.SalonId == salon.Value);
+
+    private IQueryable<AttemptRow> FirstTries(SalonId salon) =>
+        Attempts(salon)
+            .Where(row =>
+                !row.IsRefresher
+                && !db.Attempts.Any(before =>
+                    before.SalonId == row.SalonId
+                    && before.Module == row.Module
+                    && before.Person == row.Person
+                    && !before.IsRefresher
+                    && before.HandedInAt < row.HandedInAt
+                )
+            );
+
+    // The rows lead to their entries by number: how much else the ledger holds of a person makes no difference.
+    private async Task<IReadOnlyList<AttemptHandedIn>> ToldAsync(IQueryable<AttemptRow> rows, CancellationToken stop)
+    {
+        var entries = rows.Join(
+            db.Ledger,
+            row => new { row.SalonId, row.Seq },
+            entry => new { entry.SalonId, entry.Seq },
+            (row, entry) => entry
+        );
+        var told = await entries.ReadAsync(db, stop);
+        return [.. told.Select(one => one.Fact).OfType<AttemptHandedIn>().OrderBy(attempt => attempt.HandedInAt)];
     }
 
     // Between the fact that it was handed in and its being forgotten here the process may have stopped.

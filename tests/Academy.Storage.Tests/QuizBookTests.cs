@@ -2,6 +2,8 @@ using Academy.Competence;
 using Academy.Competence.Facts;
 using Academy.Competence.Quizzes;
 using Academy.Storage.Ledgers;
+using Microsoft.EntityFrameworkCore.Infrastructure;
+using Microsoft.EntityFrameworkCore.Migrations;
 
 namespace Academy.Storage.Tests;
 
@@ -129,6 +131,49 @@ public sealed class QuizBookTests
     }
 
     [Fact]
+    public async Task Of_each_person_the_first_whole_quiz_measures_a_module_and_no_refresher()
+    {
+        using var salon = await TestSalon.OpenAsync();
+        var first = await HandInAsync(salon, Sitting(salon), minutes: 9);
+        var second = await HandInAsync(salon, Sitting(salon), minutes: 20);
+        var refresher = await HandInAsync(salon, Sitting(salon) with { IsRefresher = true }, minutes: 30);
+        var rosas = await HandInAsync(salon, Sitting(salon) with { Person = TestSalon.Rosa }, minutes: 5, picks: 1);
+        var name = Module.Name;
+
+        Assert.Equal([rosas, first], await InBook(salon, book => book.FirstTriesAsync(TestSalon.Salon, name, Stop)));
+        Assert.Equal(
+            [KeyValuePair.Create(name, new FirstTries(People: 2, Passed: 1))],
+            await InBook(salon, book => book.FirstTriesAsync(TestSalon.Salon, Stop))
+        );
+        Assert.Equal(
+            [first, second, refresher],
+            await InBook(salon, book => book.AttemptsAsync(TestSalon.Salon, TestSalon.Pim, name, Stop))
+        );
+        Assert.Empty(await InBook(salon, book => book.AttemptsAsync(TestSalon.Salon, TestSalon.Pim, new("dry-dogs"), Stop)));
+        Assert.Empty(await InBook(salon, book => book.FirstTriesAsync(Elsewhere, name, Stop)));
+        Assert.Empty(await InBook(salon, book => book.FirstTriesAsync(Elsewhere, Stop)));
+    }
+
+    [Fact]
+    public async Task Attempts_from_before_they_knew_their_entry_learn_it_when_the_tables_are_brought_up_to_date()
+    {
+        using var salon = await TestSalon.OpenAsync();
+        var first = await HandInAsync(salon, Sitting(salon), minutes: 9);
+        // Recorded in the same moment: only the entry's own words tell them apart.
+        var other = await HandInAsync(salon, Sitting(salon), minutes: 9);
+
+        await salon.InDbAsync(async db =>
+        {
+            await db.GetService<IMigrator>().MigrateAsync("Judgings", Stop);
+            await db.GetService<IMigrator>().MigrateAsync(cancellationToken: Stop);
+            return 0;
+        });
+
+        foreach (var fact in (AttemptHandedIn[])[first, other])
+            Assert.Equal(fact, await InBook(salon, book => book.HandedInAsync(TestSalon.Salon, fact.Attempt, Stop)));
+    }
+
+    [Fact]
     public async Task A_quiz_that_is_forgotten_is_gone()
     {
         using var salon = await TestSalon.OpenAsync();
@@ -166,10 +211,10 @@ public sealed class QuizBookTests
             ReadOutBy: null
         );
 
-    private static async Task<AttemptHandedIn> HandInAsync(TestSalon salon, Sitting sitting)
+    private static async Task<AttemptHandedIn> HandInAsync(TestSalon salon, Sitting sitting, int minutes = 9, int picks = 0)
     {
-        var handingIn = sitting.HandIn(Module, [new("wet-1", [0])], Noon.AddMinutes(9));
-        await salon.KeepAsync(handingIn, TestSalon.Pim, Noon.AddMinutes(9));
+        var handingIn = sitting.HandIn(Module, [new("wet-1", [picks])], Noon.AddMinutes(minutes));
+        await salon.KeepAsync(handingIn, sitting.Person, Noon.AddMinutes(minutes));
         return Assert.IsType<AttemptHandedIn>(Assert.Single(Assert.IsType<Granted>(handingIn).Facts));
     }
 

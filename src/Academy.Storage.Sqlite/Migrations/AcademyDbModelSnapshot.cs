@@ -262,11 +262,18 @@ namespace Academy.Storage.Sqlite.Migrations
                         .HasColumnType("INTEGER")
                         .HasColumnName("recorded_at");
 
+                    b.Property<long>("Seq")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("seq");
+
                     b.HasKey("SalonId", "Id")
                         .HasName("pk_attempts");
 
                     b.HasIndex("SalonId", "Person", "HandedInAt")
                         .HasDatabaseName("ix_attempts_salon_id_person_handed_in_at");
+
+                    b.HasIndex("SalonId", "Module", "Person", "IsRefresher", "HandedInAt")
+                        .HasDatabaseName("ix_attempts_salon_id_module_person_is_refresher_handed_in_at");
 
                     b.ToTable("attempts", (string)null);
                 });

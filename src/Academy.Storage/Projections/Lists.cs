@@ -278,6 +278,7 @@ internal sealed class Lists(AcademyDb db, SalonId salon)
                 HandedInAt = fact.HandedInAt,
                 RecordedAt = told.RecordedAt,
                 HasPassed = fact.HasPassed,
+                Seq = told.Seq,
             }
         );
     }

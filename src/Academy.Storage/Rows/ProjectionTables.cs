@@ -161,6 +161,14 @@ internal static class ProjectionTables
             row.Person,
             row.HandedInAt,
         });
+        attempts.HasIndex(row => new
+        {
+            row.SalonId,
+            row.Module,
+            row.Person,
+            row.IsRefresher,
+            row.HandedInAt,
+        });
         var sittings = builder.Entity<SittingRow>().ToTable("sittings");
         sittings.HasKey(row => new { row.SalonId, row.Id });
         sittings.HasIndex(row => new

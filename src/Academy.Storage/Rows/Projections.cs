@@ -125,6 +125,9 @@ public sealed class AttemptRow
     public DateTimeOffset HandedInAt { get; set; }
     public DateTimeOffset RecordedAt { get; set; }
     public bool HasPassed { get; set; }
+
+    /// <summary>Its entry in the ledger, where the answers are.</summary>
+    public long Seq { get; set; }
 }
 
 /// <summary>A tick on the list of who is in, or one taken away; the newest of a person and a day counts.</summary>

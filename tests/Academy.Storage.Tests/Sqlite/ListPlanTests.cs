@@ -82,6 +82,24 @@ public sealed class ListPlanTests
             db.Disputes.Where(row => row.SalonId == Salon && row.By == Someone).OrderByDescending(row => row.At).Take(20),
         ["a person's quizzes, oldest first"] = db =>
             db.Attempts.Where(row => row.SalonId == Salon && row.Person == Someone).OrderBy(row => row.HandedInAt),
+        ["a person's quizzes on one module, with their entries"] = db =>
+            db.Attempts.Where(row => row.SalonId == Salon && row.Person == Someone && row.Module == "heat-stroke")
+                .Join(
+                    db.Ledger,
+                    row => new { row.SalonId, row.Seq },
+                    entry => new { entry.SalonId, entry.Seq },
+                    (row, entry) => entry
+                ),
+        ["the tries at one module"] = db =>
+            db.Attempts.Where(row => row.SalonId == Salon && row.Module == "heat-stroke" && !row.IsRefresher),
+        ["whether somebody tried a module before"] = db =>
+            db.Attempts.Where(row =>
+                row.SalonId == Salon
+                && row.Module == "heat-stroke"
+                && row.Person == Someone
+                && !row.IsRefresher
+                && row.HandedInAt < At
+            ),
         ["the ledger, newest first, the next page"] = db =>
             db.Ledger.Where(row => row.SalonId == Salon && row.Seq < 500).OrderByDescending(row => row.Seq).Take(51),
         ["incidents that wait for a review"] = db => db.Incidents.Where(row => row.SalonId == Salon && row.ReviewedAt == null),

@@ -22,7 +22,10 @@ internal sealed class Agreements
     }
 
     /// <summary>Alpha of a quiz with so many questions, of which one may be left out; null where it has no value.</summary>
-    public double? Alpha(int length, string? without = null)
+    public double? Alpha(int length, string? without = null) => Parts(length, without)?.Alpha;
+
+    /// <summary>What that alpha is made of.</summary>
+    public AlphaParts? Parts(int length, string? without = null)
     {
         var kept = _place.Where(one => one.Key != without).Select(one => one.Value).ToArray();
         var covariances = kept.SelectMany(one => kept.Where(other => other < one), (one, other) => _covariances[one, other])
@@ -32,8 +35,7 @@ internal sealed class Agreements
             return null;
 
         var (spread, together) = (kept.Average(place => _variances[place]), covariances.Average());
-        var total = spread + ((length - 1) * together);
-        return total > 1e-12 ? length * together / total : null;
+        return spread + ((length - 1) * together) > 1e-12 ? new(length, spread, together) : null;
     }
 
     /// <summary>For each pair of questions: how many people had both, and how many of these had one, the other and both right.</summary>

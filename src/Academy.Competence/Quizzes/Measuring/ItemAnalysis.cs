@@ -14,6 +14,23 @@ public static class ItemAnalysis
                 .Select(one => (one.Answer.IsRight ? 1.0 : 0, one.Sheet.ShareOfTheRest(one.Answer)!.Value))
         );
 
+    /// <summary>What that correlation is made of, for explaining it; null where nobody differs.</summary>
+    public static FitParts? PartsOfFit(string question, IEnumerable<AnswerSheet> sheets)
+    {
+        var asked = Asked(question, sheets).Where(one => one.Sheet.Answers.Count > 1).ToArray();
+        var rest = asked.ToLookup(one => one.Answer.IsRight, one => one.Sheet.ShareOfTheRest(one.Answer)!.Value);
+        double[] all = [.. rest[true], .. rest[false]];
+        return rest[true].Any() && rest[false].Any() && Differs(all)
+            ? new(
+                rest[true].Count(),
+                rest[false].Count(),
+                rest[true].Average(),
+                rest[false].Average(),
+                all.PopulationStandardDeviation()
+            )
+            : null;
+    }
+
     /// <summary>The correlation of choosing something with the share right in the whole quiz; null where nobody differs.</summary>
     public static double? Pull(string question, string choice, IEnumerable<AnswerSheet> sheets) =>
         Correlation(Asked(question, sheets).Select(one => (one.Answer.Chose.Contains(choice) ? 1.0 : 0, Score(one.Sheet))));
@@ -56,4 +73,23 @@ public static class ItemAnalysis
     }
 
     private static bool Differs(double[] values) => values.Length > 1 && values.Maximum() - values.Minimum() > 1e-12;
+}
+
+/// <summary>What the fit of a question is made of: those who had it right against those who had it wrong.</summary>
+/// <param name="Right">How many had it right.</param>
+/// <param name="Wrong">How many had it wrong.</param>
+/// <param name="RestOfRight">The mean share of the other questions that the first had right.</param>
+/// <param name="RestOfWrong">The same of the others.</param>
+/// <param name="Spread">The standard deviation of that share over all of them (of the whole group, not of a sample).</param>
+public sealed record FitParts(int Right, int Wrong, double RestOfRight, double RestOfWrong, double Spread)
+{
+    /// <summary>The point-biserial correlation: the distance of the means in spreads, times the root of p (1 - p).</summary>
+    public double Fit
+    {
+        get
+        {
+            var p = Right / (double)(Right + Wrong);
+            return (RestOfRight - RestOfWrong) / Spread * Math.Sqrt(p * (1 - p));
+        }
+    }
 }

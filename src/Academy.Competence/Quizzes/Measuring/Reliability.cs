@@ -33,6 +33,10 @@ public sealed record Reliability(double Alpha, (double Lower, double Upper) Rang
             : null;
     }
 
+    /// <summary>What alpha is made of, for explaining it; null where it cannot be computed.</summary>
+    public static AlphaParts? PartsOf(IReadOnlyCollection<AnswerSheet> sheets) =>
+        sheets.Count < 2 ? null : new Agreements(sheets).Parts(ItemAnalysis.LengthOf(sheets));
+
     private static (double Lower, double Upper) Feldt(double alpha, int people, int questions)
     {
         var (among, within) = (people - 1.0, (people - 1.0) * (questions - 1));
@@ -41,4 +45,14 @@ public sealed record Reliability(double Alpha, (double Lower, double Upper) Rang
             1 - ((1 - alpha) * FisherSnedecor.InvCDF(among, within, .025))
         );
     }
+}
+
+/// <summary>What alpha is made of.</summary>
+/// <param name="Questions">How many questions a quiz has.</param>
+/// <param name="Variance">The mean variance of a question: p times 1 - p, where p is the share right.</param>
+/// <param name="Covariance">The mean covariance of two questions: how much more often both are right than by chance.</param>
+public sealed record AlphaParts(int Questions, double Variance, double Covariance)
+{
+    /// <summary>k c / (v + (k - 1) c).</summary>
+    public double Alpha => Questions * Covariance / (Variance + ((Questions - 1) * Covariance));
 }

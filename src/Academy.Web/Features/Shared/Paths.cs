@@ -144,6 +144,18 @@ public static class Paths
     /// <summary>What all judges say of a module together.</summary>
     public static string JudgePanel(string module) => $"{Judge}/{module}/panel";
 
+    /// <summary>What the salon's answers say about its quizzes.</summary>
+    public const string Measures = "/measures";
+
+    /// <summary>The same of one quiz.</summary>
+    public static string Measure(string module) => $"{Measures}/{module}";
+
+    /// <summary>The same of one question.</summary>
+    public static string MeasureQuestion(string module, string question) => $"{Measures}/{module}/questions/{question}";
+
+    /// <summary>How each of those numbers is reckoned.</summary>
+    public static string MeasuresExplained(string module) => $"{Measures}/{module}/explained";
+
     /// <summary>One skill's rules.</summary>
     public static string Threshold(string skill) => $"{Thresholds}/{skill}";
 

@@ -42,6 +42,33 @@ public class ItemAnalysisTests
         }
     }
 
+    // The parts that a page shows give the same figures, so whoever reckons along comes to the same end.
+    [Theory]
+    [InlineData("wuensch")]
+    [InlineData("lsat6")]
+    public void The_parts_of_fit_and_alpha_come_to_the_published_figures(string set)
+    {
+        var published = Set(set);
+        Assert.Equal(published.Figure("kr20"), Reliability.PartsOf(published.Sheets)!.Alpha, 1e-9);
+        for (var place = 0; place < published.Items.Length; place++)
+        {
+            var parts = ItemAnalysis.PartsOfFit(PublishedSheets.QuestionAt(place), published.Sheets)!;
+
+            Assert.Equal(published.Items[place].GetProperty("psych_r_drop").GetDouble(), parts.Fit, 1e-9);
+            Assert.Equal(published.Sheets.Count, parts.Right + parts.Wrong);
+        }
+    }
+
+    [Fact]
+    public void Where_nobody_differs_there_are_no_parts()
+    {
+        AnswerSheet[] same = [PublishedSheets.SheetOf("11"), PublishedSheets.SheetOf("11")];
+
+        Assert.Null(ItemAnalysis.PartsOfFit("q-1", same));
+        Assert.Null(Reliability.PartsOf(same));
+        Assert.Null(Reliability.PartsOf([]));
+    }
+
     // data/competence/kr20.json, base R: groups of round(.27 n), ties by the order of the rows
     [Fact]
     public void The_best_less_the_weakest_agree_with_the_published_set()
