@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using Academy.Competence;
+using Academy.Modules.Parcels;
 using Academy.Modules.Pictures;
 using Academy.Modules.Reading;
 
@@ -30,6 +31,21 @@ public static class KeptEdition
         Findings findings = new(name.Value);
         var lesson = edition is null ? null : ModuleReader.Lesson(name.Value, edition.Text, () => Pictures(edition), findings);
         return !findings.AnyBroken && lesson?.Module.Hash == hash ? lesson : null;
+    }
+
+    /// <summary>The files of a kept edition as they were, looked at by nobody: to be compared, never to be shown as a page.</summary>
+    public static ModuleFiles Files(ModuleName name, string kept)
+    {
+        var edition = JsonSerializer.Deserialize<Kept>(kept)!;
+        return new(
+            name.Value,
+            edition.Text,
+            edition.Pictures.ToImmutableSortedDictionary(
+                picture => picture.Key,
+                picture => (ReadOnlyMemory<byte>)picture.Value,
+                StringComparer.Ordinal
+            )
+        );
     }
 
     private static ImmutableDictionary<string, Picture> Pictures(Kept edition) =>

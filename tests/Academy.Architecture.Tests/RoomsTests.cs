@@ -19,6 +19,7 @@ public class RoomsTests
             "System",
             "Markdig",
             "YamlDotNet",
+            "DiffPlex",
             "Ganss.Xss",
             "AngleSharp",
             "SkiaSharp",

@@ -1,10 +1,13 @@
 using Academy.Competence;
 using Academy.Competence.Grooms;
+using Academy.Competence.People;
 using Academy.Competence.Quizzes;
+using Academy.Competence.Salons;
 using Academy.Storage;
 using Academy.Storage.Ledgers;
 using Academy.Storage.Rows;
 using Academy.Web.Access;
+using Academy.Web.Tests.Hosting;
 using Microsoft.EntityFrameworkCore;
 
 namespace Academy.Browser.Tests;
@@ -103,6 +106,10 @@ internal static class Addresses
         At("/study/{module}", Junior, "/study/blades-and-scissors"),
         At("/study/{module}", Junior, "/study/cooling-clips"),
         At("/study/{module}", Junior, "/study/muzzle-breaks"),
+        At("/study/{module}/editions", Owner, "/study/heat-stroke/editions"),
+        At("/study/{module}/editions/affected", Owner, "/study/heat-stroke/editions/affected"),
+        new("/study/{module}/editions/compare", Owner, portal => OwnEditionAsync(portal, Compared)),
+        new("/study/{module}/editions/library", Owner, portal => OwnEditionAsync(portal, (_, _) => "library")),
         At("/study/{module}/notes", Senior, "/study/heat-stroke/notes"),
         new("/study/{module}/quiz/{attempt:guid}", Newcomer, portal => BeginAsync(portal, "cooling-clips", "")),
         new("/study/{module}/quiz/{attempt:guid}/hand-in", Newcomer, portal => BeginAsync(portal, "cooling-clips", "/hand-in")),
@@ -171,6 +178,28 @@ internal static class Addresses
             )
         );
         return $"/flags/{id}/{Robin}";
+    }
+
+    private static string Compared(string before, string after) => $"compare?from={before}&to={after}";
+
+    // The salon has a sentence of its own in one lesson.
+    private static async Task<string> OwnEditionAsync(DemoPortal portal, Func<string, string, string> address)
+    {
+        const string Module = "scissors-by-kind";
+        var salon = (await portal.Portal.DoAsync<RecordBook, SalonId?>(book => book.OnlySalonAsync(default)))!.Value;
+        var book = await portal.Portal.DoAsync<RecordBook, SalonBook>(records => records.SalonAsync(salon, default));
+        var librarys = portal.Lesson(Module);
+        var own =
+            book.OwnModules.FirstOrDefault(one => one.Module.Value == Module)?.ContentHash
+            ?? await portal.Portal.PublishAsync(
+                salon,
+                book.People.First(person => person.Role == Role.Owner),
+                Module,
+                "Where ours hang.",
+                catchUpDays: null,
+                ("\n# Quiz", "\nOurs hang beside the door.\n\n# Quiz")
+            );
+        return $"/study/{Module}/editions/{address(librarys.Module.Hash, own)}";
     }
 
     private static Task<string> BeginAsync(DemoPortal portal, string module, string part)

@@ -11,13 +11,15 @@ namespace Academy.Competence.Quizzes;
 /// <param name="ReviewedBy">The second person who read it, if one did.</param>
 /// <param name="Change">What changed, in the author's words.</param>
 /// <param name="CatchUpBy">Where it changes something that can hurt: the last day on which an older pass still counts.</param>
+/// <param name="LibraryHash">The fingerprint of the library's edition of the module now; null where it has none.</param>
 public sealed record EditionOffered(
     Module Module,
     int Findings,
     Person WrittenBy,
     Person? ReviewedBy,
     Words Change,
-    DateOnly? CatchUpBy
+    DateOnly? CatchUpBy,
+    string? LibraryHash = null
 )
 {
     /// <summary>Whether it changes something that a dog or a person can be hurt by.</summary>
@@ -65,7 +67,8 @@ public static class Publishing
                         offered.WrittenBy.Id,
                         offered.ReviewedBy?.Id,
                         offered.IsSafetyCritical,
-                        offered.Change
+                        offered.Change,
+                        offered.LibraryHash
                     ),
                     new ModuleEditionSeen(
                         module.Name,

@@ -315,6 +315,16 @@ internal static class FactSamples
                 IsSafetyCritical: true,
                 Typed("change")
             ),
+            ["ModulePublished beside the library's"] = new ModulePublished(
+                new ModuleName("blades"),
+                3,
+                "sha256:4567",
+                Rosa,
+                Pim,
+                IsSafetyCritical: false,
+                Typed("change"),
+                LibraryHash: "sha256:0123"
+            ),
             ["ModulePublished without a second reader"] = new ModulePublished(
                 new ModuleName("blades"),
                 1,

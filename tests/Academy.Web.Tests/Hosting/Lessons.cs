@@ -35,16 +35,27 @@ internal static class Lessons
 
     /// <summary>The salon publishes an edition of its own: the one it has, or the library's, with each piece of its text replaced.</summary>
     /// <returns>The edition's fingerprint.</returns>
-    public static async Task<string> PublishAsync(
+    public static Task<string> PublishAsync(
         this PortalHost portal,
         Cast cast,
         string module,
         string change,
         int? catchUpDays,
         params IEnumerable<(string From, string To)> changes
+    ) => portal.PublishAsync(cast.Salon, cast.Owner, module, change, catchUpDays, changes);
+
+    /// <inheritdoc cref="PublishAsync(PortalHost, Cast, string, string, int?, IEnumerable{ValueTuple{string, string}})"/>
+    public static async Task<string> PublishAsync(
+        this PortalHost portal,
+        SalonId salon,
+        Person owner,
+        string module,
+        string change,
+        int? catchUpDays,
+        params IEnumerable<(string From, string To)> changes
     )
     {
-        var book = await portal.BookAsync(cast);
+        var book = await portal.DoAsync<RecordBook, SalonBook>(records => records.SalonAsync(salon, default));
         var lesson = await portal.NewestAsync(book, module);
         var next = Publishing.NextEdition(book, lesson.Module.Name);
         var text = lesson.Text.Replace($"edition: {lesson.Module.Edition}", $"edition: {next}", StringComparison.Ordinal);
@@ -56,7 +67,7 @@ internal static class Lessons
             text = text.Replace(from, to, StringComparison.Ordinal);
         }
         var written = (ModuleFiles.Of(lesson) with { Text = text }).Read().Lesson!;
-        var others = Publishing.CouldReview(book, cast.Owner.Id, portal.Today).FirstOrDefault();
+        var others = Publishing.CouldReview(book, owner.Id, portal.Today).FirstOrDefault();
         await portal.DoAsync<EditionBook, bool>(async editions =>
         {
             await editions.KeepAsync(written.Module.Name, written.Module.Hash, () => KeptEdition.Of(written));
@@ -65,12 +76,12 @@ internal static class Lessons
         var offered = new EditionOffered(
             written.Module,
             Findings: 0,
-            cast.Owner,
+            owner,
             others,
             new Words(change),
             catchUpDays is { } days ? portal.Today.AddDays(days) : null
         );
-        await portal.KeepAsync(cast.Salon, Publishing.Publish(offered, book, portal.Today), cast.Owner);
+        await portal.KeepAsync(salon, Publishing.Publish(offered, book, portal.Today), owner);
         return written.Module.Hash;
     }
 

@@ -72,7 +72,7 @@ public sealed record Answer(Visitor Visitor, HttpResponseMessage Message, IHtmlD
     public Task<Answer> FollowAsync() =>
         Visitor.GetAsync(Location ?? throw new InvalidOperationException($"{Status} leads nowhere: {Words}"));
 
-    private static string Folded(IElement part) =>
+    public static string Folded(IElement part) =>
         string.Join(' ', part.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }
 

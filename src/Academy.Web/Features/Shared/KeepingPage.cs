@@ -41,7 +41,7 @@ public abstract class KeepingPage(Who who, Ledger ledger) : AcademyPage
     {
         var id = new OperationId(operation);
         if (decision is Refused refused)
-            return await ledger.HasKeptAsync(who.Salon, id, stop)
+            return await HasKeptAsync(operation, stop)
                 ? Done(path, done)
                 : Again(Say.Reasons(refused.Reasons, who.Names));
 
@@ -49,6 +49,10 @@ public abstract class KeepingPage(Who who, Ledger ledger) : AcademyPage
             ? AgainAt(moved.Version)
             : Done(path, done);
     }
+
+    /// <summary>Whether a form was kept already: it is sent again, and the rules may say no to it now.</summary>
+    protected Task<bool> HasKeptAsync(Guid operation, CancellationToken stop) =>
+        ledger.HasKeptAsync(who.Salon, new OperationId(operation), stop);
 
     private PageResult AgainAt(long version)
     {

@@ -29,6 +29,7 @@ public sealed record TakeView(string Stand, string Words, string? Button, string
 /// <param name="Readers">Juniors to whom the reader may read the quiz out.</param>
 /// <param name="Notes">What seniors add: how it is done here.</param>
 /// <param name="AddNote">Where notes are written; null for a junior.</param>
+/// <param name="Editions">The editions of the module, for whoever writes modules; null for everybody else.</param>
 public sealed record ReadView(
     string Title,
     string Summary,
@@ -40,7 +41,8 @@ public sealed record ReadView(
     IReadOnlyList<AttemptLine> Attempts,
     IReadOnlyList<Pick> Readers,
     IReadOnlyList<NoteLine> Notes,
-    string? AddNote
+    string? AddNote,
+    string? Editions
 )
 {
     public static ReadView Of(
@@ -72,7 +74,8 @@ public sealed record ReadView(
             [.. study.HandedIn.Reverse().Select(one => LineOf(one, names))],
             [.. readers.Select(one => new Pick(one.Id.Value.ToString(), one.Name))],
             NoteLine.Of(book, module.Name, person, names),
-            person.MayJudgeByRole ? Paths.ModuleNotes(module.Name.Value) : null
+            person.MayJudgeByRole ? Paths.ModuleNotes(module.Name.Value) : null,
+            person.MayWriteModules ? Paths.ModuleEditions(module.Name.Value) : null
         );
     }
 
