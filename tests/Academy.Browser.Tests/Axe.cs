@@ -46,6 +46,10 @@ internal static class Axe
         return found;
     }
 
+    /// <summary>Looks at a page of a walk. It needs scripts itself: the same walk without them has nothing to find.</summary>
+    public static async Task<IReadOnlyList<string>> WalkAsync(IPage page, string way) =>
+        Device.Of(way).RunsScripts ? await LookAsync(page) : [];
+
     /// <summary>Looks at the page once, as it is.</summary>
     public static async Task<string[]> AskAsync(IPage page)
     {

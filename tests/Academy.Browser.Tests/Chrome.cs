@@ -64,4 +64,14 @@ public sealed record Device(int Width, int Height, bool IsTouched = false, bool 
     public static readonly Device Phone = new(390, 844, IsTouched: true);
 
     public static readonly Device Scriptless = new(390, 844, RunsScripts: false);
+
+    /// <summary>What each way of walking is walked on: "finger", "keyboard", "no script".</summary>
+    public static Device Of(string way) =>
+        way switch
+        {
+            "finger" => Phone,
+            "keyboard" => Desk,
+            "no script" => Scriptless,
+            _ => throw new ArgumentOutOfRangeException(nameof(way), way, "There is no such way."),
+        };
 }

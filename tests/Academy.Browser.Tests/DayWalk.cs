@@ -24,17 +24,17 @@ public sealed class DayWalk(Stage stage)
         var dog = await portal.MeetAsync(cast, "Teasel", "Poodle (Miniature)", "wool");
         await salon.LetInAsync(cast.Owner, cast.Senior, cast.Junior);
 
-        var ines = await HandsAsync(salon, way);
+        var ines = await salon.HandsAsync(way);
         await SalonPortal.SignInAsync(ines, cast.Owner);
         await ines.OpenTheDayAsync(cast.Owner, cast.Senior, cast.Junior);
         await ines.AskAsync(dog);
         await ines.SeesHeadingAsync("Teasel: Rosa, alone");
 
-        var pim = await HandsAsync(salon, way);
+        var pim = await salon.HandsAsync(way);
         await SalonPortal.SignInAsync(pim, cast.Junior);
         await pim.LogAsync(dog, cast.Senior);
 
-        var rosa = await HandsAsync(salon, way);
+        var rosa = await salon.HandsAsync(way);
         await SalonPortal.SignInAsync(rosa, cast.Senior);
         await rosa.SignOffAsync(dog);
 
@@ -42,12 +42,4 @@ public sealed class DayWalk(Stage stage)
         await pim.AskAsync(dog);
         await pim.SeesHeadingAsync("Teasel: Rosa or Pim, alone");
     }
-
-    private static async Task<Hands> HandsAsync(SalonPortal salon, string way) =>
-        way switch
-        {
-            "finger" => Hands.Finger(await salon.OpenAsync(Device.Phone)),
-            "keyboard" => Hands.Keyboard(await salon.OpenAsync(Device.Desk)),
-            _ => Hands.Mouse(await salon.OpenAsync(Device.Scriptless)),
-        };
 }

@@ -20,6 +20,15 @@ public abstract class Hands(IPage page)
 
     public static Hands Keyboard(IPage page) => new Keys(page);
 
+    /// <summary>Hands that go one of the ways of <see cref="Device.Of"/>.</summary>
+    public static Hands Of(string way, IPage page) =>
+        way switch
+        {
+            "finger" => Finger(page),
+            "keyboard" => Keyboard(page),
+            _ => Mouse(page),
+        };
+
     public Task GoAsync(string path) => page.GotoAsync(path);
 
     /// <summary>Presses a button of the page's own part; its words may go on.</summary>

@@ -6,8 +6,10 @@ namespace Academy.Browser.Tests;
 /// <summary>A sign-off from the preview to the owner's answer: signed, corrected, disputed, answered. Everything stays visible.</summary>
 public sealed class JudgeWalk(Stage stage)
 {
-    [Fact]
-    public async Task A_sign_off_shows_what_it_does_is_corrected_disputed_and_answered()
+    [Theory]
+    [InlineData("finger")]
+    [InlineData("no script")]
+    public async Task A_sign_off_shows_what_it_does_is_corrected_disputed_and_answered(string way)
     {
         await using var salon = await SalonPortal.OpenAsync(stage);
         var (portal, cast) = (salon.Portal, salon.Cast);
@@ -17,18 +19,18 @@ public sealed class JudgeWalk(Stage stage)
         var groom = await portal.LogAsync(cast, cast.Junior, cast.Senior, dog);
         await salon.LetInAsync(cast.Owner, cast.Senior, cast.Junior);
 
-        var rosa = Hands.Mouse(await salon.OpenAsync(Device.Desk));
+        var rosa = await salon.HandsAsync(way);
         await SalonPortal.SignInAsync(rosa, cast.Senior);
-        await SignsAsync(rosa);
+        await (way == "no script" ? SignsAfterAskingAsync(rosa) : SignsAsync(rosa));
         Assert.Equal(1, (await portal.StandingAsync(cast, cast.Junior, "wool")).Tally.Row);
         await CorrectsAsync(rosa, groom.Id.Value);
         Assert.Equal(0, (await portal.StandingAsync(cast, cast.Junior, "wool")).Tally.Row);
 
-        var pim = Hands.Finger(await salon.OpenAsync(Device.Phone));
+        var pim = await salon.HandsAsync(way);
         await SalonPortal.SignInAsync(pim, cast.Junior);
         await DisputesAsync(pim);
 
-        var ines = Hands.Mouse(await salon.OpenAsync(Device.Desk));
+        var ines = await salon.HandsAsync(way);
         await SalonPortal.SignInAsync(ines, cast.Owner);
         await AnswersAsync(ines);
 
@@ -60,6 +62,25 @@ public sealed class JudgeWalk(Stage stage)
         await rosa.SeesSaidAsync("Pim with Teasel is signed off. Pim sees it at once.");
     }
 
+    private static async Task SignsAfterAskingAsync(Hands rosa)
+    {
+        await rosa.FollowAsync("Sign off");
+        await rosa.FollowAsync("Sign off Pim");
+        await rosa.PickAsync("How much were you needed?", "Talked through");
+        await rosa.PickAsync("Finish", "not yet");
+        await rosa.PressAsync("Show what it will do");
+        await Expect(rosa.Page.Locator("#result")).ToContainTextAsync("Not complete yet");
+        await Expect(rosa.Page.Locator("details[data-when-not-yet][open]")).ToBeVisibleAsync();
+
+        await rosa.PressAsync("All six met");
+        await rosa.PickAsync("How much were you needed?", "Stood by, not needed");
+        await rosa.PickAsync("You were there", "I watched this groom");
+        await rosa.PressAsync("Show what it will do");
+        await Expect(rosa.Page.Locator("#result .effects")).ToContainTextAsync("Wool: suited, 0 to 1 of 17");
+        await rosa.PressAsync("Save this sign-off");
+        await rosa.SeesSaidAsync("Pim with Teasel is signed off. Pim sees it at once.");
+    }
+
     private static async Task CorrectsAsync(Hands rosa, Guid groom)
     {
         await rosa.GoAsync($"/grooms/{groom}");
@@ -79,7 +100,7 @@ public sealed class JudgeWalk(Stage stage)
         await pim.SeesAsync("Comb to the skin before the bath.");
         await pim.FollowAsync("Teasel");
         await Expect(pim.Page.Locator("main")).ToContainTextAsync("I had mixed up two dogs of that morning.");
-        await pim.Page.Locator("li:not(.replaced) h3 a", new() { HasTextString = "Rosa on Pim" }).TapAsync();
+        await pim.Page.Locator("li:not(.replaced) h3 a", new() { HasTextString = "Rosa on Pim" }).ClickAsync();
         await pim.UnfoldAsync("I see it differently");
         await pim.TypeAsync("What you see differently", "The tangle was there when he came.");
         await pim.PressAsync("Dispute it");

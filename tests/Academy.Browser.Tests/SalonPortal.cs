@@ -39,6 +39,9 @@ public sealed class SalonPortal : IAsyncDisposable
             return 0;
         });
 
+    /// <summary>Hands that go one of three ways: "finger" on a phone, "keyboard" at a desk, "no script" on a phone.</summary>
+    public async Task<Hands> HandsAsync(string way) => Hands.Of(way, await OpenAsync(Device.Of(way)));
+
     public async Task<IPage> OpenAsync(Device device)
     {
         var page = await _chrome.OpenAsync(_address, device);

@@ -8,36 +8,38 @@ namespace Academy.Browser.Tests;
 /// <summary>The first day of a salon: from the key in the console to the first person who chooses a password.</summary>
 public sealed partial class SetUpWalk(Stage stage)
 {
-    [Fact]
-    public async Task An_empty_salon_is_opened_with_the_key_and_its_first_person_comes_in_by_a_link()
+    [Theory]
+    [InlineData("keyboard")]
+    [InlineData("no script")]
+    public async Task An_empty_salon_is_opened_with_the_key_and_its_first_person_comes_in_by_a_link(string way)
     {
         await using var portal = new PortalHost();
         var address = portal.Listen();
-        var ines = Hands.Mouse(await stage.Chrome.OpenAsync(address, Device.Desk));
+        var ines = await HandsAsync(address, way);
 
         await ines.GoAsync("/");
         await ines.SeesHeadingAsync("No salon is set up here yet");
         await FillAsync(ines, "AAAAA-BBBBB-CCCCC-DDDDD-EEEEE-FFFFF");
         await ines.PressAsync("Open the salon");
         await ines.SeesAsync("this is not the one in the console");
-        Assert.Equal([], await Axe.LookAsync(ines.Page));
+        Assert.Equal([], await Axe.WalkAsync(ines.Page, way));
         await Expect(ines.Page.GetByLabel("What the salon is called")).ToHaveValueAsync("The Wet Nose");
 
         await FillAsync(ines, Key().Match(portal.Console.ToString()).Value);
         await ines.PressAsync("Open the salon");
         await ines.SeesSaidAsync("The salon is open, and you are its owner.");
         await ines.SeesHeadingAsync("The Wet Nose is open; 5 things can still be filled in");
-        Assert.Equal([], await Axe.LookAsync(ines.Page));
+        Assert.Equal([], await Axe.WalkAsync(ines.Page, way));
 
         var link = await AddPimAsync(ines);
         await ines.GoAsync("/welcome");
         await ines.SeesHeadingAsync("The Wet Nose is open; 4 things can still be filled in");
 
-        var pim = Hands.Finger(await stage.Chrome.OpenAsync(address, Device.Phone));
+        var pim = await HandsAsync(address, way);
         await JoinAsync(pim, link);
         await ComesBackAsync(pim);
 
-        var stranger = Hands.Finger(await stage.Chrome.OpenAsync(address, Device.Phone));
+        var stranger = await HandsAsync(address, way);
         await stranger.GoAsync(link);
         await stranger.SeesHeadingAsync("This link does not open");
         await stranger.GoAsync("/set-up");
@@ -45,6 +47,9 @@ public sealed partial class SetUpWalk(Stage stage)
         foreach (var hands in (Hands[])[ines, pim, stranger])
             await hands.Page.Context.CloseAsync();
     }
+
+    private async Task<Hands> HandsAsync(string address, string way) =>
+        Hands.Of(way, await stage.Chrome.OpenAsync(address, Device.Of(way)));
 
     private static async Task FillAsync(Hands ines, string key)
     {

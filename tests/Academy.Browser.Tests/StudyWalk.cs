@@ -13,14 +13,17 @@ public sealed partial class StudyWalk(Stage stage)
 {
     private const string Name = "blades-and-scissors";
 
-    [Fact]
-    public async Task A_wrong_must_know_fails_the_quiz_explains_itself_and_has_to_wait()
+    [Theory]
+    [InlineData("finger")]
+    [InlineData("keyboard")]
+    [InlineData("no script")]
+    public async Task A_wrong_must_know_fails_the_quiz_explains_itself_and_has_to_wait(string way)
     {
         using var modules = new TestModules().WithOptionsOnly(Name);
         await using var salon = await SalonPortal.OpenAsync(stage, modules.Root);
         await salon.LetInAsync(salon.Cast.Junior);
         var lesson = salon.Portal.Services.GetRequiredService<ModuleLibrary>().Find(Name)!;
-        var pim = Hands.Finger(await salon.OpenAsync(Device.Phone));
+        var pim = await salon.HandsAsync(way);
         await SalonPortal.SignInAsync(pim, salon.Cast.Junior);
 
         await pim.FollowAsync("Study");
@@ -38,7 +41,7 @@ public sealed partial class StudyWalk(Stage stage)
         await Expect(wrong).ToHaveCountAsync(1);
         await Expect(wrong.Locator("h3")).ToContainTextAsync(missed!.Text);
         await Expect(wrong.Locator(".because")).ToContainTextAsync(BecauseOf(missed));
-        Assert.Equal([], await Axe.LookAsync(pim.Page));
+        Assert.Equal([], await Axe.WalkAsync(pim.Page, way));
 
         await pim.FollowAsync("Read the module again");
         await pim.SeesAsync("The quiz may be taken again from 10:10 today on.");
