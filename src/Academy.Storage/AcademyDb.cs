@@ -70,6 +70,8 @@ public sealed class AcademyDb : IdentityUserContext<Account, Guid>, IDataProtect
 
     public DbSet<InvitationRow> Invitations => Set<InvitationRow>();
 
+    public DbSet<CalendarAddressRow> CalendarAddresses => Set<CalendarAddressRow>();
+
     public DbSet<SignInFailureRow> SignInFailures => Set<SignInFailureRow>();
 
     public DbSet<Session> Sessions => Set<Session>();

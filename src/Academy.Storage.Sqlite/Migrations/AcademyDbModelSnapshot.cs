@@ -278,6 +278,35 @@ namespace Academy.Storage.Sqlite.Migrations
                     b.ToTable("attempts", (string)null);
                 });
 
+            modelBuilder.Entity("Academy.Storage.Rows.CalendarAddressRow", b =>
+                {
+                    b.Property<byte[]>("SalonId")
+                        .HasColumnType("BLOB")
+                        .HasColumnName("salon_id");
+
+                    b.Property<byte[]>("Person")
+                        .HasColumnType("BLOB")
+                        .HasColumnName("person");
+
+                    b.Property<long>("MadeAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("made_at");
+
+                    b.Property<byte[]>("TokenHash")
+                        .IsRequired()
+                        .HasColumnType("BLOB")
+                        .HasColumnName("token_hash");
+
+                    b.HasKey("SalonId", "Person")
+                        .HasName("pk_calendar_addresses");
+
+                    b.HasIndex("TokenHash")
+                        .IsUnique()
+                        .HasDatabaseName("ix_calendar_addresses_token_hash");
+
+                    b.ToTable("calendar_addresses", (string)null);
+                });
+
             modelBuilder.Entity("Academy.Storage.Rows.DisputeRow", b =>
                 {
                     b.Property<byte[]>("SalonId")

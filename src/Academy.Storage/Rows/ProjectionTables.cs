@@ -204,6 +204,9 @@ internal static class ProjectionTables
         var invitations = builder.Entity<InvitationRow>().ToTable("invitations");
         invitations.HasKey(row => new { row.SalonId, row.Id });
         invitations.HasIndex(row => row.TokenHash).IsUnique();
+        var calendars = builder.Entity<CalendarAddressRow>().ToTable("calendar_addresses");
+        calendars.HasKey(row => new { row.SalonId, row.Person });
+        calendars.HasIndex(row => row.TokenHash).IsUnique();
         builder.Entity<SignInFailureRow>().ToTable("sign_in_failures").HasKey(row => row.Key);
     }
 }

@@ -303,3 +303,14 @@ public sealed class SignInFailureRow
     public int Count { get; set; }
     public DateTimeOffset LastAt { get; set; }
 }
+
+/// <summary>A private address from which somebody's calendar reads what is due.</summary>
+public sealed class CalendarAddressRow
+{
+    public Guid SalonId { get; set; }
+    public Guid Person { get; set; }
+
+    /// <summary>SHA-256 of the token: whoever reads the database cannot open the address.</summary>
+    public byte[] TokenHash { get; set; } = [];
+    public DateTimeOffset MadeAt { get; set; }
+}

@@ -50,6 +50,7 @@ public static class AcademyAccess
         services.AddScoped<Door>();
         services.AddScoped<Accounts>();
         services.AddScoped<Links>();
+        services.AddScoped<CalendarLinks>();
         services.Configure<PasswordHasherOptions>(hash => hash.IterationCount = Passwords.Iterations);
     }
 

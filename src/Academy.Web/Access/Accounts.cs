@@ -11,6 +11,7 @@ public sealed class Accounts(
     UserManager<Account> accounts,
     Sessions sessions,
     Invitations invitations,
+    CalendarAddresses calendars,
     Ids ids,
     TimeProvider clock
 )
@@ -41,10 +42,11 @@ public sealed class Accounts(
     public Task<Account> ChangePasswordAsync(Account account, string password) =>
         RenewAsync(account, account.UserName!, password);
 
-    /// <summary>Nobody signs in with it any more, what is open ends, and a link that waits is void.</summary>
+    /// <summary>Nobody signs in with it any more, what is open ends, and a link that waits and a calendar's address are void.</summary>
     public async Task CloseAsync(SalonId salon, PersonId person)
     {
         await invitations.VoidAsync(salon.Value, person.Value);
+        await calendars.EndAsync(salon.Value, person.Value);
         if (await FindAsync(salon, person) is not { } account)
             return;
         account.LockedFrom = clock.GetUtcNow();

@@ -66,6 +66,7 @@ public static class StorageSetup
         services.AddScoped<Ledger>();
         services.AddScoped<Sessions>();
         services.AddScoped<Invitations>();
+        services.AddScoped<CalendarAddresses>();
         services.AddScoped<SignInFailures>();
         services.AddHealthChecks().AddDbContextCheck<AcademyDb>("database");
     }

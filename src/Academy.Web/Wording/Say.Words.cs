@@ -358,6 +358,15 @@ public static partial class Say
             _ => throw Unknown(state),
         };
 
+    public static string Word(ReminderKind kind) =>
+        kind switch
+        {
+            ReminderKind.Refresher => "refresher",
+            ReminderKind.CatchUp => "quiz on what changed",
+            ReminderKind.Renewal => "quiz of the season",
+            _ => throw Unknown(kind),
+        };
+
     public static string Word(QuestionDoubt doubt) =>
         doubt switch
         {

@@ -7,9 +7,10 @@ using Microsoft.AspNetCore.Mvc;
 
 namespace Academy.Web.Features.OwnAccount;
 
-/// <summary>One's own sign-in: a new password, and what is open where.</summary>
+/// <summary>One's own sign-in: a new password, what is open where, and the address for a calendar.</summary>
 [Authorize(Policy = Policies.AnyoneHere)]
-public sealed class AccountModel(Who who, Accounts accounts, Sessions sessions, TimeProvider clock) : AcademyPage
+public sealed class AccountModel(Who who, Accounts accounts, Sessions sessions, CalendarLinks calendars, TimeProvider clock)
+    : AcademyPage
 {
     /// <summary>Empty whenever it is shown: no answer carries a password.</summary>
     public PasswordForm Form { get; } = new();
@@ -17,6 +18,12 @@ public sealed class AccountModel(Who who, Accounts accounts, Sessions sessions, 
     public string Name { get; private set; } = "";
 
     public IReadOnlyList<SessionLine> Open { get; private set; } = [];
+
+    /// <summary>Since when there is an address for a calendar; null where there is none.</summary>
+    public string? CalendarSince { get; private set; }
+
+    /// <summary>The address that was just made: in this answer and never again.</summary>
+    public string? NewCalendar { get; private set; }
 
     public async Task OnGetAsync(CancellationToken stop) => await ReadAsync(stop);
 
@@ -47,6 +54,21 @@ public sealed class AccountModel(Who who, Accounts accounts, Sessions sessions, 
         return Done(Paths.Account, "That session has ended.");
     }
 
+    /// <summary>Shown in this answer and never again: the database knows only its hash.</summary>
+    public async Task<IActionResult> OnPostCalendarAsync(CancellationToken stop)
+    {
+        var path = await calendars.MakeAsync(who.Salon, who.Person.Id);
+        await ReadAsync(stop);
+        NewCalendar = $"{Request.Scheme}://{Request.Host}{Request.PathBase}{path}";
+        return Page();
+    }
+
+    public async Task<IActionResult> OnPostEndCalendarAsync()
+    {
+        await calendars.EndAsync(who.Salon, who.Person.Id);
+        return Done(Paths.Account, "The address opens nothing any more.");
+    }
+
     private async Task CheckAsync(PasswordForm form)
     {
         foreach (var wrong in PasswordRules.Against(form.New!, who.Book.Name, who.Person.Name, Name))
@@ -60,6 +82,9 @@ public sealed class AccountModel(Who who, Accounts accounts, Sessions sessions, 
         Name = (await accounts.FindAsync(who.Account)).UserName!;
         var open = await sessions.OfAsync(who.Account, clock.GetUtcNow(), stop);
         Open = [.. open.Select(session => SessionLine.Of(session, who.Session, who.Time))];
+        CalendarSince = await calendars.MadeAtAsync(who.Salon, who.Person.Id, stop) is { } at
+            ? who.Time.Since(who.Time.DayOf(at))
+            : null;
     }
 }
 

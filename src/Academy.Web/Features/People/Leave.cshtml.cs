@@ -2,6 +2,7 @@ using System.ComponentModel.DataAnnotations;
 using Academy.Competence;
 using Academy.Competence.People;
 using Academy.Storage;
+using Academy.Storage.Accounts;
 using Academy.Storage.Ledgers;
 using Academy.Web.Access;
 using Academy.Web.Features.Shared;
@@ -14,7 +15,7 @@ namespace Academy.Web.Features.People;
 
 /// <summary>A person leaves, or is back.</summary>
 [Authorize(Policy = Policies.Owner)]
-public sealed class LeaveModel(Who who, Ledger ledger, Accounts accounts, Ids ids) : AcademyPage
+public sealed class LeaveModel(Who who, Ledger ledger, Accounts accounts, CalendarAddresses calendars, Ids ids) : AcademyPage
 {
     [BindProperty(SupportsGet = true, Name = "id")]
     public Guid Id { get; set; }
@@ -60,6 +61,8 @@ public sealed class LeaveModel(Who who, Ledger ledger, Accounts accounts, Ids id
         if (decision is not Granted granted)
             return Again(Say.Reasons(((Refused)decision).Reasons, who.Names));
         await ledger.KeepAsync(who.Salon, granted, who.Hand, new OperationId(Operation));
+        // What ended with a day to come is still there: whoever is back begins anew.
+        await calendars.EndAsync(who.Salon.Value, person.Id.Value);
         return Done(Paths.Person(Id), $"{person.Name} is back. A new link lets {person.Name} sign in.");
     }
 
