@@ -3,12 +3,15 @@ using Academy.Competence.Grooms;
 using Academy.Competence.People;
 using Academy.Competence.Quizzes;
 using Academy.Competence.Salons;
+using Academy.Modules.Parcels;
 using Academy.Storage;
 using Academy.Storage.Ledgers;
 using Academy.Storage.Rows;
 using Academy.Web.Access;
+using Academy.Web.Library;
 using Academy.Web.Tests.Hosting;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Academy.Browser.Tests;
 
@@ -102,6 +105,8 @@ internal static class Addresses
         At("/status/{code:int:range(400,599)}", null, "/nothing-here"),
         At("/study", Junior),
         At("/study/findings", Owner),
+        At("/study/parcels", Owner),
+        new("/study/parcels/brought", Owner, BringAsync),
         At("/study/{module}", Junior, "/study/heat-stroke"),
         At("/study/{module}", Junior, "/study/blades-and-scissors"),
         At("/study/{module}", Junior, "/study/cooling-clips"),
@@ -178,6 +183,25 @@ internal static class Addresses
             )
         );
         return $"/flags/{id}/{Robin}";
+    }
+
+    private static async Task<string> BringAsync(DemoPortal portal)
+    {
+        var salon = (await portal.Portal.DoAsync<RecordBook, SalonId?>(book => book.OnlySalonAsync(default)))!.Value;
+        var book = await portal.Portal.DoAsync<RecordBook, SalonBook>(records => records.SalonAsync(salon, default));
+        var files = ModuleFiles.Of(portal.Lesson("heat-stroke"));
+        portal
+            .Portal.Services.GetRequiredService<ParcelRack>()
+            .Put(
+                salon,
+                book.People.First(person => person.Role == Role.Owner).Id,
+                [
+                    LookedThrough.Of(files),
+                    LookedThrough.Of(files with { Name = "broken" }),
+                    LookedThrough.Of(files with { Text = files.Text.Replace("Heat", "Warmth", StringComparison.Ordinal) }),
+                ]
+            );
+        return "/study/parcels/brought";
     }
 
     private static string Compared(string before, string after) => $"compare?from={before}&to={after}";

@@ -17,6 +17,7 @@ public static class ModuleSetup
         builder.Services.AddScoped<Titles>();
         builder.Services.AddSingleton<EditionsTold>();
         builder.Services.AddSingleton<OldEditions>();
+        builder.Services.AddSingleton<ParcelRack>();
         builder.Services.AddScoped<EditionBook>();
         builder.Services.AddScoped<DraftBook>();
         builder.Services.AddScoped<QuizBook>();

@@ -32,6 +32,10 @@ public sealed class Visitor(HttpClient client, IDictionary<string, string> cooki
             }
         );
 
+    /// <summary>Posts what is no plain form: a file.</summary>
+    public Task<Answer> PostAsync(string path, HttpContent content) =>
+        AnswerAsync(new HttpRequestMessage(HttpMethod.Post, path) { Content = content });
+
     public void Dispose() => client.Dispose();
 
     private async Task<Answer> AnswerAsync(HttpRequestMessage request)

@@ -31,6 +31,7 @@ public sealed record EditionsView(
     string Lead,
     string Module,
     string Affected,
+    string Pack,
     DraftNotice? Draft,
     LibraryNotice? Library,
     IReadOnlyList<EditionLine> Editions
@@ -45,6 +46,7 @@ public sealed record EditionsView(
             LeadOf(history),
             Paths.Module(name),
             Paths.ModuleAffected(name),
+            Paths.PackModules(name),
             draft is null ? null : NoticeOf(draft, module, names),
             history.InForce is { IsOwn: true } && librarys is not null ? NoticeOf(history, module, librarys) : null,
             [.. history.Editions.Index().Reverse().Select(one => LineOf(history, one.Index, names))]

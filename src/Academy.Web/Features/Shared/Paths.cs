@@ -111,6 +111,12 @@ public static class Paths
     /// <summary>Modules as a zip file: to keep elsewhere, and to take in.</summary>
     public const string Parcels = "/study/parcels";
 
+    /// <summary>What is in a parcel that was brought.</summary>
+    public const string ParcelBrought = $"{Parcels}/brought";
+
+    /// <summary>Modules packed into a zip file: one by its name, or as the page of parcels calls several.</summary>
+    public static string PackModules(string what) => $"{Parcels}?handler=Pack&what={Uri.EscapeDataString(what)}";
+
     /// <summary>Looking for words in the modules.</summary>
     public const string SearchModules = "/study/search";
 
