@@ -38,6 +38,6 @@ public static partial class Say
             (HeatState.Unknown, _) =>
                 $"No reading in the last {Counts.Of(house.ReadingGoodForHours, "hour")}: dogs at risk in heat wait for one",
             (HeatState.NotAsked, _) => "No reading is asked at this time of year",
-            _ => "Under the salon's limits",
+            _ => "Under the salon’s limits",
         };
 }

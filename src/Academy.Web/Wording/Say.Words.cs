@@ -329,7 +329,7 @@ public static partial class Say
         {
             HeatState.Unknown => "no reading that is new enough",
             HeatState.NotAsked => "no reading asked today",
-            HeatState.Under => "under the salon's limits",
+            HeatState.Under => "under the salon’s limits",
             HeatState.Hot => "hot day",
             HeatState.Stop => "at the stop line",
             _ => throw Unknown(heat),

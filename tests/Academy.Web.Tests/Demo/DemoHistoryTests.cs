@@ -41,7 +41,7 @@ public sealed class DemoHistoryTests
     }
 
     [Fact]
-    public void The_story_has_a_dispute_a_correction_a_late_sign_off_a_review_and_a_leaver()
+    public void The_story_has_a_dispute_a_correction_a_late_sign_off_a_review_a_leaver_and_a_flag()
     {
         var facts = Floor.Told.SelectMany(told => told.Granted.Facts).ToArray();
 
@@ -51,6 +51,7 @@ public sealed class DemoHistoryTests
         Assert.Contains(facts.OfType<SignedOff>(), told => told.SignOff.IsLate);
         Assert.Contains(facts.OfType<IncidentReviewed>(), told => told.Review.IsTechnique);
         Assert.Single(facts.OfType<PersonLeft>());
+        Assert.Single(facts.OfType<GroomFlagged>());
     }
 
     [Fact]

@@ -41,9 +41,7 @@ public abstract class KeepingPage(Who who, Ledger ledger) : AcademyPage
     {
         var id = new OperationId(operation);
         if (decision is Refused refused)
-            return await HasKeptAsync(operation, stop)
-                ? Done(path, done)
-                : Again(Say.Reasons(refused.Reasons, who.Names));
+            return await HasKeptAsync(operation, stop) ? Done(path, done) : Again(Say.Reasons(refused.Reasons, who.Names));
 
         return await ledger.KeepAsync(who.Salon, (Granted)decision, who.Hand, id, expected) is Kept.RecordMovedOn moved
             ? AgainAt(moved.Version)

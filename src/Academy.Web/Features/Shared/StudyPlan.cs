@@ -16,8 +16,9 @@ public sealed record Planned(Module Module, ModuleFound Found, StudyNeed Need, Q
 /// What a person studies, the most pressing first: what no longer counts, what is due soon, what was never passed (before all
 /// where she grooms alone already or is learning), and what is passed.
 /// </summary>
+/// <param name="Further">Modules that no skill asks for and the person has not passed: worth reading, and never pressing.</param>
 /// <param name="Missing">Modules that skills ask for and the salon does not have.</param>
-public sealed record StudyPlan(IReadOnlyList<Planned> Modules, IReadOnlyList<ModuleName> Missing)
+public sealed record StudyPlan(IReadOnlyList<Planned> Modules, IReadOnlyList<Planned> Further, IReadOnlyList<ModuleName> Missing)
 {
     public static StudyPlan Of(
         IEnumerable<Standing> standings,
@@ -29,9 +30,12 @@ public sealed record StudyPlan(IReadOnlyList<Planned> Modules, IReadOnlyList<Mod
     {
         var own = standings.ToList();
         var today = names.Time.Today;
-        var modules = library
+        var all = library
             .Select(module => Find(module, own, book, taken, names))
             .OfType<(Planned Planned, Asking Asking)>()
+            .ToList();
+        var further = all.Where(one => one.Asking.All.Count == 0 && one.Planned.Need != StudyNeed.Passed).ToList();
+        var modules = all.Except(further)
             .OrderBy(one => one.Planned.Need)
             .ThenBy(one => one.Planned.Found.DueOn ?? one.Asking.DueUntil ?? DateOnly.MaxValue)
             .ThenByDescending(one => one.Asking.Weight)
@@ -41,6 +45,7 @@ public sealed record StudyPlan(IReadOnlyList<Planned> Modules, IReadOnlyList<Mod
         var there = modules.Select(planned => planned.Module.Name).ToHashSet();
         return new(
             modules,
+            [.. further.Select(one => one.Planned).OrderBy(planned => planned.Module.Title, StringComparer.Ordinal)],
             [.. own.SelectMany(ModulesOf).Select(found => found.Module).Distinct().Where(name => !there.Contains(name))]
         );
     }

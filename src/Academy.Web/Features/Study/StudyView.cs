@@ -18,6 +18,7 @@ public sealed record StudyView(
     StudyNextView? Next,
     IReadOnlyList<StudyLine> ToStudy,
     IReadOnlyList<StudyLine> Passed,
+    IReadOnlyList<StudyLine> Further,
     IReadOnlyList<string> Missing,
     bool IsEmpty,
     bool IsOwner,
@@ -34,8 +35,9 @@ public sealed record StudyView(
             next,
             [.. plan.Of(StudyNeed.ToStudy).Where(planned => planned != plan.Next).Select(StudyLine.Of)],
             [.. plan.Of(StudyNeed.Passed).Select(StudyLine.Of)],
+            [.. plan.Further.Select(StudyLine.Of)],
             [.. plan.Missing.Select(names.Of)],
-            plan.Modules.Count == 0,
+            IsBare(plan),
             person.Role == Role.Owner,
             person.MayJudgeByRole
         );
@@ -44,7 +46,8 @@ public sealed record StudyView(
     private static string HeadingOf(StudyPlan plan) =>
         (plan.Of(StudyNeed.Overdue).Count(), plan.Of(StudyNeed.DueSoon).Count(), plan.Of(StudyNeed.ToStudy).Count()) switch
         {
-            _ when plan.Modules.Count == 0 => "There is nothing to study yet",
+            _ when IsBare(plan) => "There is nothing to study yet",
+            _ when plan.Modules.Count == 0 => "No skill asks for a module",
             (1, _, _) => "One module no longer counts",
             (> 1 and var overdue, _, _) => $"{overdue} modules no longer count",
             (_, 1, _) => "One module is due soon",
@@ -57,10 +60,17 @@ public sealed record StudyView(
     private static string LeadOf(StudyPlan plan)
     {
         var passed = plan.Modules.Count(planned => planned.Found.Holds);
-        return plan.Modules.Count == 0
-            ? "The salon has no modules here. They are text files in a folder; whoever looks after the portal puts them there."
-            : $"{Counts.OutOf(passed, plan.Modules.Count)} passed and in force.";
+        return (plan.Modules.Count, plan.Further.Count) switch
+        {
+            (0, 0) =>
+                "The salon has no modules here. They are text files in a folder; whoever looks after the portal puts them there.",
+            (0, var further) =>
+                $"{Counts.Of(further, "module")} can be read all the same. The owner says what each skill asks for.",
+            var (asked, _) => $"{Counts.OutOf(passed, asked)} passed and in force.",
+        };
     }
+
+    private static bool IsBare(StudyPlan plan) => plan.Modules.Count == 0 && plan.Further.Count == 0;
 
     private static UnderWayLine Line(UnderWay underWay, Person person, Names names)
     {

@@ -61,6 +61,7 @@ public sealed class TodayModel(
 
         var (reviews, disputes, flags) = await today.ForTheOwnerAsync(who.Salon, stop);
         var ready = team.People.Sum(person => team.Of(person.Id).Count(standing => standing.Kind == StandingKind.Ready));
-        return Waits.ForOwner(ready, reviews, disputes, flags, named, all);
+        var isNew = !team.People.Any(person => team.Of(person.Id).Any(standing => standing.Kind == StandingKind.Alone));
+        return Waits.ForOwner(isNew, ready, reviews, disputes, flags, named, all);
     }
 }

@@ -158,7 +158,15 @@ public static class Waits
             ? [new($"{Counts.Of(all, "groom")} {Verb(all)} for a sign-off, none of them names you", "Look", Paths.SignOffs)]
         : [new($"{Counts.Of(named, "groom")} {Verb(named)} for your sign-off", "Sign off", Paths.SignOffs)];
 
-    public static IReadOnlyList<WaitsLine> ForOwner(int ready, int reviews, int disputes, int flags, int named, int all)
+    public static IReadOnlyList<WaitsLine> ForOwner(
+        bool isNew,
+        int ready,
+        int reviews,
+        int disputes,
+        int flags,
+        int named,
+        int all
+    )
     {
         WaitsLine?[] lines =
         [
@@ -177,6 +185,7 @@ public static class Waits
                     Paths.Flags
                 ),
             .. ForSenior(named, all),
+            isNew ? new("Nobody may groom alone here yet", "The first things", Paths.Welcome) : null,
         ];
         return [.. lines.OfType<WaitsLine>()];
     }

@@ -9,7 +9,7 @@ namespace Academy.Web.Tests.Features.Readings;
 public sealed class ReadingLineTests
 {
     [Theory]
-    [InlineData(239, "23.9 °C, 50 %", "Under the salon's limits", false)]
+    [InlineData(239, "23.9 °C, 50 %", "Under the salon’s limits", false)]
     [InlineData(240, "24.0 °C, 50 %", "Hot day for dogs at risk in heat", true)]
     [InlineData(260, "26.0 °C, 50 %", "Hot day", true)]
     [InlineData(280, "28.0 °C, 50 %", "Hot day, and the stop line for dogs at risk in heat: re-book them", true)]

@@ -18,11 +18,32 @@ public sealed class StudyTests
 
         var page = await pim.GetAsync("/study");
 
-        Assert.Equal("2 modules to study", page.Heading);
+        Assert.Equal("One module to study", page.Heading);
         Assert.Equal("Blades, an invented lesson", page.Page.QuerySelector(".next h2")!.TextContent);
         Assert.Contains("6 minutes to read, then 20 questions", page.Words, StringComparison.Ordinal);
         Assert.Contains("Asked for by smooth, double, wire and", page.Words, StringComparison.Ordinal);
         Assert.Contains("Asked for, and not here", page.Words, StringComparison.Ordinal);
+        Assert.Equal(
+            ["towels"],
+            page.Page.QuerySelectorAll("[aria-labelledby=further] a").Select(link => link.GetAttribute("href")!.Split('/')[^1])
+        );
+    }
+
+    [Fact]
+    public async Task Modules_that_no_skill_asks_for_can_be_read_and_never_press()
+    {
+        using var modules = new TestModules().With("towels");
+        await using var portal = new PortalHost().With("Modules:Folder", modules.Root);
+        var cast = await portal.OpenSalonAsync();
+        using var pim = await portal.AsAsync(cast, cast.Junior);
+
+        var study = await pim.GetAsync("/study");
+        var today = await pim.GetAsync("/");
+
+        Assert.Equal("No skill asks for a module", study.Heading);
+        Assert.Null(study.Page.QuerySelector(".next"));
+        Assert.Contains("1 module can be read all the same.", study.Words, StringComparison.Ordinal);
+        Assert.Null(today.Page.QuerySelector(".next"));
     }
 
     [Fact]

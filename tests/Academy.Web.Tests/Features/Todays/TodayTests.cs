@@ -25,6 +25,7 @@ public sealed class TodayTests
     public async Task An_empty_day_says_so_to_everybody()
     {
         var (portal, cast) = await PortalHost.OpenAsync();
+        await portal.DeclareAsync(cast, cast.Senior, "bath");
         foreach (var person in cast.Everybody)
         {
             using var visitor = await portal.AsAsync(cast, person);
@@ -35,6 +36,23 @@ public sealed class TodayTests
             Assert.Contains("Nobody is ticked in yet.", answer.Words, StringComparison.Ordinal);
         }
         portal.Dispose();
+    }
+
+    [Fact]
+    public async Task While_nobody_may_groom_alone_the_owner_is_led_to_the_first_things()
+    {
+        var (portal, cast) = await PortalHost.OpenAsync();
+        await using var open = portal;
+        using var ines = await portal.AsAsync(cast, cast.Owner);
+        using var rosa = await portal.AsAsync(cast, cast.Senior);
+
+        var first = await ines.GetAsync("/");
+        Assert.Equal("Nobody may groom alone here yet", first.Heading);
+        Assert.Equal("/welcome", first.Page.QuerySelector(".first-act a")!.GetAttribute("href"));
+        Assert.Equal("Nothing waits for you", (await rosa.GetAsync("/")).Heading);
+
+        await portal.DeclareAsync(cast, cast.Senior, "bath");
+        Assert.Equal("Nothing waits for you", (await ines.GetAsync("/")).Heading);
     }
 
     [Fact]
