@@ -105,6 +105,7 @@ internal static class Addresses
         At("/status/{code:int:range(400,599)}", null, "/nothing-here"),
         At("/study", Junior),
         At("/study/findings", Owner),
+        At("/study/search", Junior, "/study/search?q=blade"),
         At("/study/parcels", Owner),
         new("/study/parcels/brought", Owner, BringAsync),
         At("/study/{module}", Junior, "/study/heat-stroke"),

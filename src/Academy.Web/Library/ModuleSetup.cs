@@ -18,6 +18,7 @@ public static class ModuleSetup
         builder.Services.AddSingleton<EditionsTold>();
         builder.Services.AddSingleton<OldEditions>();
         builder.Services.AddSingleton<ParcelRack>();
+        builder.Services.AddSingleton<ModuleIndex>();
         builder.Services.AddScoped<EditionBook>();
         builder.Services.AddScoped<DraftBook>();
         builder.Services.AddScoped<QuizBook>();

@@ -62,6 +62,7 @@ public static class StorageSetup
         services.AddSingleton(_ => file);
         services.AddDbContext<AcademyDb>((parts, options) => options.UseAcademySqlite(parts.GetRequiredService<DatabaseFile>()));
         services.AddSingleton<BookShelf>();
+        services.AddSingleton<IModuleSearch, SqliteModuleSearch>();
         services.AddScoped<RecordBook>();
         services.AddScoped<Ledger>();
         services.AddScoped<Sessions>();
