@@ -93,12 +93,17 @@ public enum ModuleState
 /// Whether the newest pass lacks nothing but a safety change after it: a short quiz on what changed is asked, by
 /// <paramref name="DueOn"/> where it still counts. A pass that has run out by itself is not caught up with.
 /// </param>
+/// <param name="IsLastTry">
+/// Whether the pass still counts, one refresher after it was not passed, and a second one in a row would pause what rests on the
+/// module.
+/// </param>
 public sealed record ModuleFound(
     ModuleName Module,
     ModuleState State,
     DateOnly? PassedOn,
     DateOnly? DueOn,
-    bool AsksToCatchUp = false
+    bool AsksToCatchUp = false,
+    bool IsLastTry = false
 )
 {
     /// <summary>Whether the module holds.</summary>
@@ -158,12 +163,14 @@ public static class Knowledge
         var renewal = module.RenewedEachSpring ? LastDayBeforeRenewal(passedOn, house) : (DateOnly?)null;
         var catchUp = module.CatchUpBy(newest.Edition);
         var isPaused = refresher is { IsPaused: true };
+        var state = StateOf(catchUp, isPaused, overdue, renewal, today);
         return new(
             name,
-            StateOf(catchUp, isPaused, overdue, renewal, today),
+            state,
             passedOn,
             Earlier(Earlier(overdue?.AddDays(-1), renewal), catchUp == DateOnly.MinValue ? null : catchUp),
-            catchUp is not null && StateOf(catchUp: null, isPaused, overdue, renewal, today) == ModuleState.Current
+            catchUp is not null && StateOf(catchUp: null, isPaused, overdue, renewal, today) == ModuleState.Current,
+            IsLastTry: state == ModuleState.Current && refresher is { HasFailedOnce: true }
         );
     }
 

@@ -9,7 +9,10 @@ public enum StudyNeed
     /// <summary>It was passed once and no longer counts: what rests on it waits.</summary>
     Overdue,
 
-    /// <summary>The pass still counts, and runs out within <see cref="Studying.SoonDays"/> days, or a safety change came after it.</summary>
+    /// <summary>
+    /// The pass still counts, and runs out within <see cref="Studying.SoonDays"/> days, or a safety change came after it, or one
+    /// refresher was not passed.
+    /// </summary>
     DueSoon,
 
     /// <summary>Never passed.</summary>
@@ -31,7 +34,7 @@ public static class Studying
         {
             ModuleState.NotInLibrary => null,
             ModuleState.NotPassed => StudyNeed.ToStudy,
-            ModuleState.Current when found.AsksToCatchUp => StudyNeed.DueSoon,
+            ModuleState.Current when found.AsksToCatchUp || found.IsLastTry => StudyNeed.DueSoon,
             ModuleState.Current => found.DueOn is { } last && last.DayNumber - today.DayNumber <= SoonDays
                 ? StudyNeed.DueSoon
                 : StudyNeed.Passed,

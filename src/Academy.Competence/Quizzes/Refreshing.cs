@@ -67,7 +67,8 @@ public static class Refreshing
 
         private bool IsEarly(DateOnly day) => Failed < 2 && Gap is { } days && (day.DayNumber - SettledOn.DayNumber) * 2 < days;
 
-        public NextRefresher Next() => new(SettledOn.AddDays(Gap!.Value), IsPaused: Failed > 1, PassedOn.AddDays(LongestGap));
+        public NextRefresher Next() =>
+            new(SettledOn.AddDays(Gap!.Value), IsPaused: Failed > 1, PassedOn.AddDays(LongestGap), HasFailedOnce: Failed == 1);
     }
 }
 
@@ -75,4 +76,5 @@ public static class Refreshing
 /// <param name="DueOn">The first local day on which it is overdue.</param>
 /// <param name="IsPaused">Whether two failures in a row pause what rests on the module until the next pass, whatever the day.</param>
 /// <param name="ExpiresOn">The first local day on which the last pass no longer counts at all.</param>
-public sealed record NextRefresher(DateOnly DueOn, bool IsPaused, DateOnly ExpiresOn);
+/// <param name="HasFailedOnce">Whether one try since the last pass failed, so that a second failure would pause.</param>
+public sealed record NextRefresher(DateOnly DueOn, bool IsPaused, DateOnly ExpiresOn, bool HasFailedOnce = false);

@@ -20,10 +20,17 @@ public abstract record Finding
 /// <summary>Rule 1, knowledge: the named modules are passed in an edition that counts, and no refresher is overdue.</summary>
 /// <param name="Modules">Each module asked for.</param>
 /// <param name="DueUntil">Where a declared or exceptional clearance gives time: the last day of it. Null where none is left.</param>
-public sealed record KnowledgeFound(Listed<ModuleFound> Modules, DateOnly? DueUntil) : Finding
+/// <param name="FailuresPause">
+/// Whether a refresher twice not passed pauses in spite of that time: with declared experience time is given to pass what was never
+/// asked, not for what was asked twice. An exception is the owner's own signature, and what she knew does not undo it.
+/// </param>
+public sealed record KnowledgeFound(Listed<ModuleFound> Modules, DateOnly? DueUntil, bool FailuresPause = false) : Finding
 {
     /// <inheritdoc/>
-    public override Listed<Gap> Gaps => DueUntil is not null ? [] : Lacking;
+    public override Listed<Gap> Gaps =>
+        DueUntil is null ? Lacking
+        : FailuresPause ? Lacking.Where(gap => gap is ModuleLacking { State: ModuleState.RefresherFailed }).ToListed()
+        : [];
 
     /// <summary>What is lacking, also while there is still time for it.</summary>
     public Listed<Gap> Lacking =>

@@ -38,6 +38,15 @@ public static class RunningOut
                 .ToListed()
             : [];
 
+    /// <summary>
+    /// The modules of which somebody who is alone did not pass a refresher, and of which a second failure in a row would pause this
+    /// standing; none for everybody else.
+    /// </summary>
+    public static Listed<ModuleName> LastTries(this Standing standing) =>
+        standing.Kind == StandingKind.Alone
+            ? Modules(standing).Where(found => found.IsLastTry).Select(found => found.Module).ToListed()
+            : [];
+
     /// <summary>Days left where something else than catching up with a safety change runs out first; otherwise null.</summary>
     public static int? OtherDaysLeft(this Standing standing, DateOnly today) =>
         standing.CatchesUp() is [var first, ..] && first.By <= standing.LastDay() ? null : standing.DaysLeft(today);

@@ -129,7 +129,11 @@ public sealed record Standing(
             tally.Clearance is { } held && (held.IsDeclared || held.IsException)
                 ? held.On.AddDays(house.ModulesDueInDays)
                 : (DateOnly?)null;
-        return new KnowledgeFound(asked.Modules, until >= today && asked.Modules.Any(module => !module.Holds) ? until : null);
+        return new KnowledgeFound(
+            asked.Modules,
+            until >= today && asked.Modules.Any(module => !module.Holds) ? until : null,
+            FailuresPause: tally.Clearance is { IsDeclared: true }
+        );
     }
 
     private static PointsFound PointsOf(Tally tally, Statistics.RowProfile row) =>

@@ -21,6 +21,8 @@ public static partial class Say
                 $"Passed on {time.Date(passed)}, before its last safety change",
             { State: ModuleState.Current, AsksToCatchUp: true, DueOn: { } last } =>
                 $"Changed for safety: catch up by {time.Day(last)}",
+            { State: ModuleState.Current, IsLastTry: true, DueOn: { } last } =>
+                $"Refresher once not passed, due again by {time.Date(last)}",
             { State: ModuleState.RefresherFailed } => "Refresher twice not passed",
             { State: ModuleState.NotRenewed, PassedOn: { } passed } => $"Passed on {time.Date(passed)}, not renewed this season",
             { State: ModuleState.RefresherOverdue, DueOn: { } last } => $"Refresher overdue since {time.Date(last.AddDays(1))}",
@@ -37,6 +39,17 @@ public static partial class Say
     /// <summary>"changed for safety, catch up by 24 June", for a module that holds and asks for it.</summary>
     public static string CatchUpBy(ModuleFound found, SalonTime time) =>
         $"changed for safety, catch up by {time.Date(found.DueOn ?? time.Today)}";
+
+    /// <summary>What a second failure would do, said before it: "wool and nails pause".</summary>
+    /// <param name="resting">The skills that rest on the module; none for somebody who is alone in nothing that does.</param>
+    public static string LastTry(IReadOnlyList<string> resting) =>
+        resting.Count == 0
+            ? "One refresher was not passed. Read the module again first: a second one in a row takes the pass away until the next."
+            : $"One refresher was not passed. Read the module again first: a second one in a row, and {Some(resting)} {(resting.Count == 1 ? "pauses" : "pause")} until it is passed.";
+
+    /// <summary>The same for those who plan the day.</summary>
+    public static string LastTryOf(string title) =>
+        $"A refresher of {title} was not passed. A second one in a row pauses this until it is passed.";
 
     /// <summary>What came of an attempt, as a heading: "18 of 20, but one must-know was wrong. Not passed yet."</summary>
     public static string Result(AttemptHandedIn attempt)

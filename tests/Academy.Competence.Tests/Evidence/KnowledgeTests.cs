@@ -152,6 +152,30 @@ public class KnowledgeTests
     }
 
     [Fact]
+    public void One_failed_refresher_pauses_nothing_and_leaves_one_more_try_before_it_does()
+    {
+        QuizTaken[] failed = [Passed("2026-05-01"), RefresherFailedOn("2026-05-20")];
+
+        Assert.False(FoundOn("2026-05-19", WithRefreshers, failed[..1]).IsLastTry);
+        Assert.True(FoundOn("2026-05-21", WithRefreshers, failed).IsLastTry);
+        Assert.False(FoundOn("2026-05-21", WithRefreshers, [.. failed, Refreshed("2026-05-21")]).IsLastTry);
+        // Paused already, or overdue: there is nothing left to warn of.
+        Assert.False(FoundOn("2026-05-21", WithRefreshers, [.. failed, RefresherFailedOn("2026-05-21")]).IsLastTry);
+        Assert.False(FoundOn("2026-05-29", WithRefreshers, failed).IsLastTry);
+    }
+
+    [Fact]
+    public void A_failed_whole_quiz_before_the_first_pass_is_no_failed_refresher() =>
+        Assert.False(
+            FoundOn(
+                "2026-05-02",
+                WithRefreshers,
+                Taken("2026-04-30", passed: false, refresher: false),
+                Passed("2026-05-01")
+            ).IsLastTry
+        );
+
+    [Fact]
     public void Where_a_module_asks_for_no_refreshers_a_pass_does_not_run_out() =>
         Assert.Equal(Current, FoundOn("2036-01-01", Asked, Passed("2026-01-10")).State);
 

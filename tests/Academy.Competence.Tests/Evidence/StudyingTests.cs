@@ -36,6 +36,13 @@ public class StudyingTests
             Studying.NeedOf(new(HeatStroke, Current, Day("2026-05-01"), last is null ? null : Day(last)), Day("2026-06-10"))
         );
 
+    [Fact]
+    public void A_refresher_that_was_once_not_passed_presses_however_far_off_its_day_is() =>
+        Assert.Equal(
+            StudyNeed.DueSoon,
+            Studying.NeedOf(new(HeatStroke, Current, Day("2026-05-01"), Day("2026-12-01"), IsLastTry: true), Day("2026-06-10"))
+        );
+
     // state                              whole quiz
     [Theory]
     [InlineData(ModuleState.NotPassed, true)]

@@ -70,11 +70,27 @@ public class RunningOutTests
     }
 
     [Fact]
+    public void A_refresher_not_passed_is_told_of_whoever_is_alone_before_a_second_one_pauses()
+    {
+        Assert.Equal([Blades], OnItsLastTry(Alone(Ago(1))).LastTries());
+        Assert.Equal([], OnItsLastTry(FullRow(Ago(1))).LastTries());
+        Assert.Equal([], CatchingUpBy(Today.AddDays(5), Alone(Ago(1))).LastTries());
+    }
+
+    [Fact]
     public void Only_a_standing_of_somebody_alone_catches_up() =>
         Assert.Equal([], CatchingUpBy(Today.AddDays(5), FullRow(Ago(1))).CatchesUp());
 
     [Fact]
     public void Whoever_is_not_alone_has_nothing_that_runs_out() => Assert.Null(StandingNow(FullRow(Ago(1))).LastDay());
+
+    private static Standing OnItsLastTry(params IEnumerable<Step> path) =>
+        (
+            Case(path) with
+            {
+                Modules = [new ModuleFound(Blades, ModuleState.Current, Ago(100), Today.AddDays(90), IsLastTry: true)],
+            }
+        ).On(Today);
 
     private static Standing CatchingUpBy(DateOnly day, params IEnumerable<Step> path) =>
         (Case(path) with { Modules = [new ModuleFound(Blades, ModuleState.Current, Ago(100), day, AsksToCatchUp: true)] }).On(

@@ -193,6 +193,20 @@ public class StandingTests
     }
 
     [Fact]
+    public void A_refresher_twice_not_passed_pauses_in_spite_of_the_time_that_a_declaration_gives()
+    {
+        var failed = new ModuleFound(Blades, ModuleState.RefresherFailed, Ago(40), Today.AddDays(7));
+
+        var declared = (Case(Declared(Ago(5))) with { Modules = [failed, NotPassed] }).On(Today);
+        var exception = (Case([.. FullRow(Ago(6)), ClearedAgainstTheRules(Ago(5))]) with { Modules = [failed] }).On(Today);
+
+        Assert.Equal(StandingKind.Lapsed, declared.Kind);
+        Assert.Equal([new ModuleLacking(Blades, ModuleState.RefresherFailed, Ago(40))], declared.Gaps.OfType<ModuleLacking>());
+        // The owner signed against the rules, and knew.
+        Assert.Equal(StandingKind.Alone, exception.Kind);
+    }
+
+    [Fact]
     public void A_clearance_by_the_rules_gives_no_time_for_a_module()
     {
         var standing = (Case(Alone(Today)) with { Modules = [NotPassed] }).On(Today);

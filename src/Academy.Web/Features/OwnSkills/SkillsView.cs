@@ -124,6 +124,7 @@ public sealed record DueModule(string Title, string Href, string State, string F
             where
                 !module.Holds
                 || module.AsksToCatchUp
+                || module.IsLastTry
                 || module.DueOn is { } due && due <= names.Time.Today.AddDays(RunningOut.SoonDays)
             group (standing, knowledge, module) by module.Module into asked
             let module = asked.First().module

@@ -40,6 +40,8 @@ internal static class SkillsWords
         (module.Holds, until) switch
         {
             (true, _) when module.AsksToCatchUp => Say.CatchUpBy(module, names.Time),
+            (true, { } last) when module.IsLastTry =>
+                $"refresher once not passed; a second one pauses this; due again by {names.Time.Date(last.AddDays(1))}",
             (true, { } last) => $"passed; due again by {names.Time.Date(last.AddDays(1))}",
             (false, { } last) when last >= names.Time.Today => $"{Say.Word(module.State)}; due by {names.Time.Date(last)}",
             _ => Say.Word(module.State),

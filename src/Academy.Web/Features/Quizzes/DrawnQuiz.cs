@@ -1,5 +1,7 @@
 using Academy.Competence;
+using Academy.Competence.Evidence;
 using Academy.Competence.Quizzes;
+using Academy.Competence.Salons;
 using Academy.Modules;
 using Academy.Storage;
 
@@ -26,6 +28,12 @@ public sealed record DrawnQuiz(UnderWay UnderWay, Lesson Lesson)
 
     /// <summary>Numbers of the questions without an answer.</summary>
     public IReadOnlyList<int> Open => [.. Enumerable.Range(1, Asked.Count).Where(number => !IsAnswered(number))];
+
+    /// <summary>Where the module stands for whoever takes it.</summary>
+    public ModuleFound Stand(SalonBook book, Listed<HandedIn> handedIn, DateOnly today) =>
+        Knowledge.Of([Sitting.Module], [.. book.Library], [.. handedIn.Select(one => one.Taken)], today, book.Zone, book.House)[
+            0
+        ];
 
     /// <summary>The answers in the order in which the questions were asked.</summary>
     public IReadOnlyCollection<Answer> Answers =>

@@ -12,9 +12,18 @@ namespace Academy.Web.Features.Quizzes;
 
 /// <summary>A quiz looked over before it is handed in. Handing in twice is one attempt.</summary>
 [Authorize(Policy = Policies.Junior)]
-public sealed class HandInModel(Who who, QuizTableQueries table, QuizBook quizzes, Ledger ledger, TimeProvider clock)
-    : AcademyPage
+public sealed class HandInModel(
+    Who who,
+    QuizTableQueries table,
+    QuizBook quizzes,
+    Ledger ledger,
+    LastTryQueries lastTry,
+    TimeProvider clock
+) : AcademyPage
 {
+    /// <summary>What a second failure would do; null where none was before.</summary>
+    public string? LastTry { get; private set; }
+
     public HandInView View { get; private set; } = null!;
 
     public async Task<IActionResult> OnGetAsync(string module, Guid attempt, CancellationToken stop)
@@ -24,6 +33,8 @@ public sealed class HandInModel(Who who, QuizTableQueries table, QuizBook quizze
             return Elsewhere(found);
 
         View = HandInView.Of(quiz, Names.Of(who.Book, clock.GetUtcNow()));
+        var taken = await quizzes.HandedInByAsync(who.Salon, quiz.Sitting.Person, stop);
+        LastTry = await lastTry.OfAsync(quiz.Sitting.Person, quiz.Stand(who.Book, [.. taken], who.Today), stop);
         return Page();
     }
 

@@ -12,9 +12,19 @@ namespace Academy.Web.Features.Quizzes;
 
 /// <summary>What came of an attempt, with every question as it was asked, in the edition that was seen.</summary>
 [Authorize(Policy = Policies.Junior)]
-public sealed class ResultModel(Who who, QuizBook quizzes, Editions editions, Shelf library, Titles titles, TimeProvider clock)
-    : AcademyPage
+public sealed class ResultModel(
+    Who who,
+    QuizBook quizzes,
+    Editions editions,
+    Shelf library,
+    Titles titles,
+    LastTryQueries lastTry,
+    TimeProvider clock
+) : AcademyPage
 {
+    /// <summary>What a second failure would do; null where this is not the newest attempt, or was passed.</summary>
+    public string? LastTry { get; private set; }
+
     public ResultView View { get; private set; } = null!;
 
     public async Task<IActionResult> OnGetAsync(Guid id, CancellationToken stop)
@@ -28,13 +38,10 @@ public sealed class ResultModel(Who who, QuizBook quizzes, Editions editions, Sh
 
         var seen = await editions.FindAsync(attempt.Module, attempt.ContentHash, stop);
         var all = await quizzes.HandedInByAsync(who.Salon, person.Id, stop);
-        View = ResultView.Of(
-            new AttemptSeen(attempt, seen, library.Find(attempt.Module.Value), [.. all]),
-            who.Person,
-            who.Book,
-            Names.Of(who.Book, clock.GetUtcNow(), titles.All),
-            Request.PathBase
-        );
+        var found = new AttemptSeen(attempt, seen, library.Find(attempt.Module.Value), [.. all]);
+        var names = Names.Of(who.Book, clock.GetUtcNow(), titles.All);
+        View = ResultView.Of(found, who.Person, who.Book, names, Request.PathBase);
+        LastTry = found.IsNewest ? await lastTry.OfAsync(person.Id, found.Stand(who.Book, names.Time), stop) : null;
         return Page();
     }
 }

@@ -14,7 +14,17 @@ namespace Academy.Web.Features.Quizzes;
 
 /// <summary>An attempt with the lesson that was seen, where its text is still there, and the newest one.</summary>
 /// <param name="All">Everything that the person handed in.</param>
-public sealed record AttemptSeen(AttemptHandedIn Attempt, Lesson? Seen, Lesson? Newest, Listed<HandedIn> All);
+public sealed record AttemptSeen(AttemptHandedIn Attempt, Lesson? Seen, Lesson? Newest, Listed<HandedIn> All)
+{
+    /// <summary>What was handed in of this module.</summary>
+    public Listed<QuizTaken> Taken => All.Select(one => one.Taken).Where(one => one.Module == Attempt.Module).ToListed();
+
+    public bool IsNewest => Taken.All(one => one.HandedInAt <= Attempt.HandedInAt);
+
+    /// <summary>Where the module stands for the person now.</summary>
+    public ModuleFound Stand(SalonBook book, SalonTime time) =>
+        Knowledge.Of([Attempt.Module], [.. book.Library], Taken, time.Today, book.Zone, book.House)[0];
+}
 
 /// <summary>One part of what was answered, and whether it is part of what is right.</summary>
 public sealed record SaidLine(string Words, bool IsRight);
@@ -115,12 +125,11 @@ public sealed record ResultView(
     private static string LeadOf(AttemptSeen seen, SalonBook book, bool isOwn, Names names)
     {
         var attempt = seen.Attempt;
-        var taken = seen.All.Select(one => one.Taken).Where(one => one.Module == attempt.Module).ToListed();
-        if (taken.Any(one => one.HandedInAt > attempt.HandedInAt))
+        if (!seen.IsNewest)
             return "There is a newer attempt at this module.";
         if (attempt.HasPassed)
-            return $"{Say.Of(FoundOf(attempt.Module, taken, book, names), names.Time)}.";
-        var attempts = taken.Select(one => new Attempt(one.HandedInAt, one.HasPassed));
+            return $"{Say.Of(seen.Stand(book, names.Time), names.Time)}.";
+        var attempts = seen.Taken.Select(one => new Attempt(one.HandedInAt, one.HasPassed));
         var again =
             Quizzing.MayTakeAgainAt(attempts, book.Zone) is { } at && at > names.Time.Now
                 ? $"It may be taken again from {names.Time.At(at)} on."
@@ -129,9 +138,6 @@ public sealed record ResultView(
             ? $"Read the reasons below first. {again}"
             : $"A must-know answer keeps a dog from being hurt: read its reason first. {again}";
     }
-
-    private static ModuleFound FoundOf(ModuleName module, Listed<QuizTaken> taken, SalonBook book, Names names) =>
-        Knowledge.Of([module], [.. book.Library], taken, names.Time.Today, book.Zone, book.House)[0];
 
     private static string? OlderOf(AttemptSeen seen) =>
         (seen.Seen, seen.Newest) switch

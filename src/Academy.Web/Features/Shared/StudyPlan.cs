@@ -106,6 +106,7 @@ public sealed record StudyPlan(IReadOnlyList<Planned> Modules, IReadOnlyList<Pla
             {
                 { Alone: [_, ..] alone } when found.AsksToCatchUp && found.Holds =>
                     $"A short quiz on what changed keeps these yours alone: {Some(alone, names)}.",
+                { Alone: [_, ..] alone } when found.IsLastTry => $"A second one not passed pauses these: {Some(alone, names)}.",
                 { Stopped: [_, ..] stopped } => $"Until it is passed you may not groom alone: {Some(stopped, names)}.",
                 { DueUntil: { } last, Alone: [_, ..] alone } =>
                     $"Due by {names.Time.Date(last)}, so that these stay yours alone: {Some(alone, names)}.",

@@ -20,6 +20,7 @@ public sealed class ReadModel(
     Who who,
     QuizBook quizzes,
     PastQueries past,
+    LastTryQueries lastTry,
     Shelf library,
     Titles titles,
     Ids ids,
@@ -38,6 +39,9 @@ public sealed class ReadModel(
     public Guid OtherOperation { get; } = ids.New();
 
     public ReadView View { get; private set; } = null!;
+
+    /// <summary>What a second failure would do; null where none was before.</summary>
+    public string? LastTry { get; private set; }
 
     public async Task<IActionResult> OnGetAsync(string module, CancellationToken stop) =>
         library.Find(module) is { } lesson ? await ShowAsync(lesson, Page, stop) : NotFound();
@@ -88,6 +92,7 @@ public sealed class ReadModel(
         var study = new ModuleStudy(lesson.Module, who.Book, await quizzes.HandedInByAsync(who.Salon, who.Person.Id, stop), now);
         var underWay = await quizzes.UnderWayAsync(who.Salon, who.Person.Id, stop);
         View = ReadView.Of(lesson, study, underWay, who.Book, who.Person, Juniors, Named(now), Request.PathBase);
+        LastTry = await lastTry.OfAsync(who.Person.Id, study.Found, stop);
         return answer();
     }
 

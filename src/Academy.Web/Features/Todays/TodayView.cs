@@ -58,7 +58,9 @@ public sealed record TodayView(
                 [
                     .. team
                         .People.Where(one => isIn.Contains(one.Id) || person.Role == Role.Owner)
-                        .SelectMany(one => CatchesUp(one, team, names).Concat(Minds(one, team, names))),
+                        .SelectMany(one =>
+                            CatchesUp(one, team, names).Concat(LastTries(one, team, names)).Concat(Minds(one, team, names))
+                        ),
                 ],
             isJunior
                 ? [.. team.Of(person.Id).Where(standing => IsCoatInUse(book, standing)).Select(standing => Coat(standing, names))]
@@ -112,6 +114,17 @@ public sealed record TodayView(
             $"{person.Name}, {Say.Some([.. resting.Select(standing => names.Of(standing.Skill))])}",
             Say.Shape(StandingKind.Alone),
             Say.CatchUp(resting.Key, names),
+            Paths.SkillsOf(person.Id.Value)
+        );
+
+    private static IEnumerable<MindLine> LastTries(Person person, Team team, Names names) =>
+        from standing in team.Of(person.Id)
+        from module in standing.LastTries()
+        group standing by module into resting
+        select new MindLine(
+            $"{person.Name}, {Say.Some([.. resting.Select(standing => names.Of(standing.Skill))])}",
+            Say.Shape(StandingKind.Alone),
+            Say.LastTryOf(names.Of(resting.Key)),
             Paths.SkillsOf(person.Id.Value)
         );
 
