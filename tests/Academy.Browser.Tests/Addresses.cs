@@ -98,6 +98,7 @@ internal static class Addresses
         At("/sign-out", Junior),
         At("/skills", Owner),
         At("/skills/new", Owner),
+        At("/skills/suggested", Owner),
         At("/skills/{skill}", Owner, "/skills/wool"),
         At("/stand-downs", Owner),
         At("/stand-downs/{person:guid}", Owner, $"/stand-downs/{Tamsin}"),

@@ -71,6 +71,25 @@ public static class Keeping
         }
     }
 
+    /// <summary>
+    /// Lets skills ask for more modules. Whoever is alone in one keeps that while there is time for what is new
+    /// (<see cref="HouseRules.ModulesDueInDays"/>).
+    /// </summary>
+    /// <param name="more">Skills and what each asks for besides; what one asks for already, and skills that are not there, change nothing.</param>
+    /// <param name="book">The salon.</param>
+    /// <param name="owner">Who decides it.</param>
+    public static Decision AskFor(IEnumerable<(SkillCode Skill, ModuleName Module)> more, SalonBook book, Person owner)
+    {
+        var asked = more.ToLookup(one => one.Skill, one => one.Module);
+        return Decision.Of(OwnersOnly(owner), () => book.Skills.Select(Described).OfType<Fact>().ToListed());
+
+        SkillDescribed? Described(Skill skill)
+        {
+            var modules = skill.Modules.Concat(asked[skill.Code]).Distinct().ToListed();
+            return modules == skill.Modules ? null : new(skill.Code, skill.Kind, skill.Name, modules, skill.IsRetired);
+        }
+    }
+
     /// <summary>Sets a new version of a threshold from a day on, today at the earliest.</summary>
     public static Decision SetThreshold(Threshold threshold, Person owner, DateOnly today)
     {

@@ -48,10 +48,10 @@ public sealed record SalonBook
 
     /// <summary>Folds facts in the order of the ledger; those that are not about the book change nothing.</summary>
     public static SalonBook Of(IEnumerable<Recorded> facts) =>
-        facts.Aggregate(new SalonBook(), (book, told) => book.After(told.Fact));
+        facts.Aggregate(new SalonBook(), (book, told) => book.After(told.Fact, told.RecordedAt));
 
-    /// <summary>The book after one more fact.</summary>
-    public SalonBook After(Fact fact) =>
+    /// <summary>The book after one more fact, recorded at this moment.</summary>
+    public SalonBook After(Fact fact, DateTimeOffset at) =>
         fact switch
         {
             SalonOpened told => this with { Name = told.Name.Text, Zone = TimeZoneInfo.FindSystemTimeZoneById(told.TimeZone) },
@@ -70,11 +70,7 @@ public sealed record SalonBook
             },
             SkillDescribed told => this with
             {
-                Skills = Put(
-                    Skills,
-                    new(told.Skill, told.Kind, told.Name, told.Modules, told.IsRetired),
-                    skill => skill.Code == told.Skill
-                ),
+                Skills = Put(Skills, Describe(told, SalonDay.Of(at, Zone)), skill => skill.Code == told.Skill),
             },
             ThresholdSet told => this with { Thresholds = Thresholds.With(told.Threshold) },
             ModuleEditionSeen told => this with { Library = Put(Library, Seen(told), module => module.Module == told.Module) },
@@ -125,6 +121,12 @@ public sealed record SalonBook
             told.RenewedEachSpring
         );
         return Library.FirstOrDefault(module => module.Module == told.Module)?.Then(seen, told.CatchUpBy) ?? seen;
+    }
+
+    private Skill Describe(SkillDescribed told, DateOnly day)
+    {
+        var skill = new Skill(told.Skill, told.Kind, told.Name, told.Modules, told.IsRetired);
+        return Find(told.Skill)?.Anew(skill, day) ?? skill;
     }
 
     private Person Describe(PersonDescribed told) =>

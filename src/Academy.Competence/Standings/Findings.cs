@@ -19,10 +19,13 @@ public abstract record Finding
 
 /// <summary>Rule 1, knowledge: the named modules are passed in an edition that counts, and no refresher is overdue.</summary>
 /// <param name="Modules">Each module asked for.</param>
-/// <param name="DueUntil">Where a declared or exceptional clearance gives time: the last day of it. Null where none is left.</param>
+/// <param name="DueUntil">
+/// Where there is time for what lacks, because a clearance was declared or is an exception, or because the skill asks for the
+/// module only since the clearance was given: the last day of it. Null where none is left.
+/// </param>
 /// <param name="FailuresPause">
-/// Whether a refresher twice not passed pauses in spite of that time: with declared experience time is given to pass what was never
-/// asked, not for what was asked twice. An exception is the owner's own signature, and what she knew does not undo it.
+/// Whether a refresher twice not passed pauses in spite of that time: time is given to pass what was never asked, not for what was
+/// asked twice. An exception is the owner's own signature, and what she knew does not undo it.
 /// </param>
 public sealed record KnowledgeFound(Listed<ModuleFound> Modules, DateOnly? DueUntil, bool FailuresPause = false) : Finding
 {

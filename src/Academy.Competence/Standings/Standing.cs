@@ -125,16 +125,25 @@ public sealed record Standing(
 
     private static KnowledgeFound KnowledgeOf(Case asked, Tally tally, DateOnly today, HouseRules house)
     {
-        var until =
-            tally.Clearance is { } held && (held.IsDeclared || held.IsException)
-                ? held.On.AddDays(house.ModulesDueInDays)
-                : (DateOnly?)null;
+        var lacking = asked.Modules.Where(module => !module.Holds).ToList();
+        var days = lacking.Select(module =>
+            TimeFor(module.Module, asked.Skill, tally.Clearance)?.AddDays(house.ModulesDueInDays)
+        );
         return new KnowledgeFound(
             asked.Modules,
-            until >= today && asked.Modules.Any(module => !module.Holds) ? until : null,
-            FailuresPause: tally.Clearance is { IsDeclared: true }
+            EarliestOf([.. days]) is { } until && until >= today ? until : null,
+            FailuresPause: tally.Clearance is { IsDeclared: true } or { IsException: false }
         );
     }
+
+    // From when there is time to pass a module: it is newer than the clearance, or the clearance came before any module.
+    private static DateOnly? TimeFor(ModuleName module, Skill skill, HeldClearance? held) =>
+        held is null ? null
+        : skill.AddedOn(module) is { } added && added > held.On ? added
+        : held.IsDeclared || held.IsException ? held.On
+        : null;
+
+    private static DateOnly? EarliestOf(DateOnly?[] days) => days.Contains(null) ? null : days.Min();
 
     private static PointsFound PointsOf(Tally tally, Statistics.RowProfile row) =>
         new(

@@ -22,7 +22,7 @@ internal sealed class Projector(AcademyDb db, SalonId salon, SalonBook book, Tou
 
     public async Task ProjectAsync(Recorded told)
     {
-        Book = Book.After(told.Fact);
+        Book = Book.After(told.Fact, told.RecordedAt);
         var isNew = _versions.Raise(told.Fact);
         await _lists.ProjectAsync(told, isNew);
         await _steps.ProjectAsync(told, Book, isNew);

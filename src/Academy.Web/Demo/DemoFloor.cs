@@ -56,7 +56,7 @@ internal sealed class DemoFloor
 
     private void After(Fact fact, PersonId by, DateTimeOffset now)
     {
-        Book = Book.After(fact);
+        Book = Book.After(fact, now);
         if (fact is AttemptHandedIn taken)
             Take(taken);
         foreach (var of in Paths.Of(fact, Book.Zone))

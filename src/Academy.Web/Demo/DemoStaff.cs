@@ -11,6 +11,8 @@ namespace Academy.Web.Demo;
 /// <summary>How the demo salon opens, and who comes and goes.</summary>
 internal sealed class DemoStaff(DemoStory story, IReadOnlyList<Module> modules, Dog[] dogs)
 {
+    private static readonly SkillCode[] s_everyday = [SkillBook.HandDrying, SkillBook.Nails, SkillBook.DeShedding];
+
     public void OpenTheDoors()
     {
         var first = story.Today.AddDays(-DemoCast.DaysBack);
@@ -40,7 +42,24 @@ internal sealed class DemoStaff(DemoStory story, IReadOnlyList<Module> modules, 
             );
         foreach (var dog in dogs)
             story.Tell(DogKeeping.Describe(dog, story.Today), DemoCast.Owner.Id, at);
+        var lately = story.At(story.Today.AddDays(-3), 18);
+        story.Later(lately, () => AskForMore(lately));
     }
+
+    // The library grew, and the owner has let the everyday techniques ask for what was written for them: some have read it by now.
+    private void AskForMore(DateTimeOffset at) =>
+        story.Tell(
+            Keeping.AskFor(
+                Suggesting
+                    .For(story.Floor.Book, modules)
+                    .Where(one => s_everyday.Contains(one.Skill) && one.IsAmongFirst)
+                    .Select(one => (one.Skill, one.Module)),
+                story.Floor.Book,
+                DemoStory.Owner
+            ),
+            DemoCast.Owner.Id,
+            at
+        );
 
     public void Join(DateOnly day)
     {

@@ -100,13 +100,16 @@ public class JudgingTests
         var note = Assert.IsType<ModuleNoted>(
             Assert.Single(Assert.IsType<Granted>(Noting.Note(new(Number(9)), Drying.Name, Rosa, "Towels first.", Today)).Facts)
         );
-        var book = new SalonBook().After(note);
+        var book = new SalonBook().After(note, default);
 
         Assert.Equal([note], book.Notes);
         Assert.Equal([new NotHerNote()], Assert.IsType<Refused>(Noting.TakeBack(note, Dora)).Reasons);
         foreach (var person in new[] { Rosa, Olga })
             Assert.Empty(
-                Assert.IsType<Granted>(Noting.TakeBack(note, person)).Facts.Aggregate(book, (so, fact) => so.After(fact)).Notes
+                Assert
+                    .IsType<Granted>(Noting.TakeBack(note, person))
+                    .Facts.Aggregate(book, (so, fact) => so.After(fact, default))
+                    .Notes
             );
     }
 
@@ -129,7 +132,9 @@ public class JudgingTests
         ]);
 
     private static SalonBook Judged(SalonBook book, Person by, Dictionary<string, int> percent) =>
-        Assert.IsType<Granted>(Judging.Judge(Drying, by, percent, Today)).Facts.Aggregate(book, (so, fact) => so.After(fact));
+        Assert
+            .IsType<Granted>(Judging.Judge(Drying, by, percent, Today))
+            .Facts.Aggregate(book, (so, fact) => so.After(fact, default));
 
     private static Dictionary<string, int> Percent(int must, int first, int second) =>
         new(StringComparer.Ordinal)

@@ -95,7 +95,7 @@ public class PublishingTests
     public void A_published_edition_is_the_salon_s_own_and_the_one_that_is_asked()
     {
         var facts = Facts(Offer(Safer, Olga) with { CatchUpBy = Today.AddDays(7) }, Alone);
-        var book = facts.Aggregate(Alone, (so, fact) => so.After(fact));
+        var book = facts.Aggregate(Alone, (so, fact) => so.After(fact, default));
 
         Assert.Equal([new OwnModule(First.Name, 2, Safer.Hash)], book.OwnModules);
         Assert.Equal([Seen with { Edition = 2, SafetyCriticalSince = 2, Changes = [new(2, Today.AddDays(7))] }], book.Library);

@@ -11,6 +11,8 @@ namespace Academy.Competence.Tests.Salons;
 
 public class KeepingTests
 {
+    private static readonly ModuleName Blades = new("blades-and-scissors");
+    private static readonly ModuleName Heat = new("heat-stroke");
     private static readonly Skill Clip = new(new("show-clip"), SkillKind.Technique, "show clip", Modules: []);
 
     [Fact]
@@ -39,6 +41,35 @@ public class KeepingTests
             [new WordsNeeded(WordsFor.Name), new OwnerOnly()],
             Against(Keeping.Open(Said("The Damp Paw"), London, Rosa with { Name = "" }, Today))
         );
+
+    [Fact]
+    public void A_book_knows_since_which_day_a_skill_asks_for_a_module()
+    {
+        var (opened, later, last) = (At(Today), At(Today.AddDays(10)), At(Today.AddDays(20)));
+        var book = new SalonBook()
+            .After(Describing(Clip with { Modules = [Blades] }), opened)
+            .After(Describing(Clip with { Modules = [Blades, Heat] }), later)
+            .After(Describing(Clip with { Modules = [Blades, Heat], Name = "clip" }), last);
+
+        Assert.Equal([new ModuleAdded(Heat, Today.AddDays(10))], book.Find(Clip.Code)!.Added);
+        Assert.Null(book.Find(Clip.Code)!.AddedOn(Blades));
+
+        var again = book.After(Describing(Clip with { Modules = [Heat] }), last)
+            .After(Describing(Clip with { Modules = [Blades, Heat] }), last);
+        Assert.Equal([new(Blades, Today.AddDays(20)), new(Heat, Today.AddDays(10))], again.Find(Clip.Code)!.Added);
+    }
+
+    [Fact]
+    public void Skills_are_let_ask_for_more_and_what_they_ask_for_already_changes_nothing()
+    {
+        var book = new SalonBook { Skills = [Clip with { Modules = [Blades] }, Clip with { Code = new("other") }] };
+
+        Assert.Equal(
+            [new SkillDescribed(Clip.Code, Clip.Kind, Clip.Name, [Blades, Heat], IsRetired: false)],
+            Granted(Keeping.AskFor([(Clip.Code, Heat), (Clip.Code, Blades), (new("gone"), Heat)], book, Olga))
+        );
+        Assert.Equal([new OwnerOnly()], Against(Keeping.AskFor([(Clip.Code, Heat)], book, Rosa)));
+    }
 
     [Fact]
     public void Only_the_owner_describes_the_salon_and_sets_its_rules_its_skills_and_its_thresholds()
@@ -158,4 +189,9 @@ public class KeepingTests
                 )
             )
         );
+
+    private static DateTimeOffset At(DateOnly day) => new(day, new TimeOnly(12, 0), TimeSpan.Zero);
+
+    private static SkillDescribed Describing(Skill skill) =>
+        new(skill.Code, skill.Kind, skill.Name, skill.Modules, skill.IsRetired);
 }

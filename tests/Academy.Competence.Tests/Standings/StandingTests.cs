@@ -192,6 +192,44 @@ public class StandingTests
         Assert.Equal([new ModuleLacking(Blades, ModuleState.NotPassed, PassedOn: null)], knowledge.Lacking);
     }
 
+    // days since the skill asks for the module; the clearance by the rules is 60 days old
+    [Theory]
+    [InlineData(0, true)]
+    [InlineData(30, true)] // within 30 days
+    [InlineData(31, false)] // lapsed until the module is passed
+    [InlineData(60, false)] // asked for on the day of the clearance: it was given without it being passed
+    public void A_module_asked_for_since_the_clearance_is_due_within_thirty_days(int daysAgo, bool holds)
+    {
+        var known = Case(Alone(Ago(60)));
+        var asked = known with { Skill = known.Skill with { Added = [new(Blades, Ago(daysAgo))] }, Modules = [NotPassed] };
+        var standing = asked.On(Today);
+
+        Assert.Equal(holds ? StandingKind.Alone : StandingKind.Lapsed, standing.Kind);
+        Assert.Equal(holds ? Ago(daysAgo).AddDays(30) : null, standing.Findings.OfType<KnowledgeFound>().Single().DueUntil);
+    }
+
+    [Fact]
+    public void Time_for_a_new_module_gives_none_for_an_old_one()
+    {
+        var known = Case(Alone(Ago(60)));
+        var asked = known with
+        {
+            Skill = known.Skill with { Added = [new(Blades, Today)] },
+            Modules = [NotPassed, NotPassed with { Module = new("heat-stroke") }],
+        };
+
+        Assert.Equal(StandingKind.Lapsed, asked.On(Today).Kind);
+    }
+
+    [Fact]
+    public void Whoever_is_not_alone_yet_gets_no_time_for_a_new_module()
+    {
+        var known = Case(FullRow(Today));
+        var asked = known with { Skill = known.Skill with { Added = [new(Blades, Today)] }, Modules = [NotPassed] };
+
+        Assert.Equal(StandingKind.Learning, asked.On(Today).Kind);
+    }
+
     [Fact]
     public void A_refresher_twice_not_passed_pauses_in_spite_of_the_time_that_a_declaration_gives()
     {
@@ -317,7 +355,7 @@ public class StandingTests
         Assert.Equal(7, CaseOf(Standard with { Version = 7 }).On(Today).ThresholdVersion);
 
     [Fact]
-    public void The_same_case_on_the_same_day_is_the_same_standing()
+    public void The_same_knownon_the_same_day_is_the_same_standing()
     {
         var asked = Case([.. Alone(Ago(150)), Suitable(Today)]) with { Modules = [Current] };
 

@@ -168,6 +168,9 @@ public static class Paths
     /// <summary>The salon's skills and the modules each asks for.</summary>
     public const string Skills = "/skills";
 
+    /// <summary>What the library suggests that skills ask for.</summary>
+    public const string Suggested = "/skills/suggested";
+
     public const string NewSkill = "/skills/new";
 
     public static string Skill(string skill) => $"{Skills}/{skill}";

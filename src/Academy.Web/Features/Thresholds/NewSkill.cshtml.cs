@@ -19,7 +19,7 @@ public sealed class NewSkillModel(Who who, RecordBook records, Ledger ledger, Ti
 {
     public SkillForm Skill { get; set; } = new();
 
-    public SkillView View { get; } = SkillView.Of(skill: null, titles.All);
+    public SkillView View { get; } = SkillView.Of(skill: null, who.Book.House, titles.All);
 
     protected override (string Name, BookForm Form) Shown => (nameof(Skill), Skill);
 

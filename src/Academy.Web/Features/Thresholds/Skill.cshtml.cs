@@ -51,7 +51,7 @@ public sealed class SkillModel(Who who, RecordBook records, Ledger ledger, Title
     {
         var skill = Who.Book.Find(new SkillCode(Code));
         if (skill is not null)
-            View = SkillView.Of(skill, titles.All);
+            View = SkillView.Of(skill, Who.Book.House, titles.All);
         return skill;
     }
 }

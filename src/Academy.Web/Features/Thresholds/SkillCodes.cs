@@ -8,8 +8,8 @@ namespace Academy.Web.Features.Thresholds;
 /// <summary>Makes the stable code of a new skill from its name.</summary>
 internal static class SkillCodes
 {
-    /// <summary>A word that is an address of its own and so no skill's code.</summary>
-    private const string Address = "new";
+    /// <summary>Words that are addresses of their own and so no skill's code.</summary>
+    private static readonly string[] Addresses = ["new", "suggested"];
 
     /// <summary>The name in small letters with dashes; with a number behind it where it is taken.</summary>
     public static SkillCode For(string name, SalonBook book)
@@ -18,7 +18,7 @@ internal static class SkillCodes
         return Enumerable
             .Range(1, int.MaxValue)
             .Select(number => new SkillCode(number == 1 ? plain : $"{plain}-{number.ToString(CultureInfo.InvariantCulture)}"))
-            .First(code => code.Value != Address && book.Find(code) is null);
+            .First(code => !Addresses.Contains(code.Value, StringComparer.Ordinal) && book.Find(code) is null);
     }
 
     private static string Plain(string name)

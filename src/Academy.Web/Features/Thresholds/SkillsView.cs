@@ -38,13 +38,21 @@ public sealed record SkillLine(string Name, string Href, string Modules, bool Is
 }
 
 /// <summary>What may be chosen for a skill.</summary>
-public sealed record SkillView(string Heading, string Kind, IReadOnlyList<Pick> Modules, IReadOnlyList<Pick> Kinds, string? Rules)
+public sealed record SkillView(
+    string Heading,
+    string Kind,
+    IReadOnlyList<Pick> Modules,
+    string Hint,
+    IReadOnlyList<Pick> Kinds,
+    string? Rules
+)
 {
-    internal static SkillView Of(Skill? skill, IReadOnlyDictionary<ModuleName, string> titles) =>
+    internal static SkillView Of(Skill? skill, HouseRules house, IReadOnlyDictionary<ModuleName, string> titles) =>
         new(
             skill is null ? "A skill of your own" : Say.Capital(skill.Name),
             skill is null ? "" : Say.Word(skill.Kind),
             [.. Named(skill, titles).Select(module => new Pick(module.Name.Value, module.Title))],
+            $"Whoever is alone lapses when one of them is overdue. For one added today there are {Counts.Of(house.ModulesDueInDays, "day")}.",
             Say.Picks<SkillKind>(Say.Word),
             skill is null ? null : Paths.Threshold(skill.Code.Value)
         );

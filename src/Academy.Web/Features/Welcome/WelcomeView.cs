@@ -7,9 +7,9 @@ namespace Academy.Web.Features.Welcome;
 /// <summary>The first things of a salon, each with how far it is. None has to be done, and none in this order.</summary>
 public sealed record WelcomeView(string Heading, IReadOnlyList<FirstThing> Things)
 {
-    public static WelcomeView Of(SalonBook book, Guid owner, int declarations, int dogs, int changedThresholds)
+    public static WelcomeView Of(SalonBook book, Guid owner, int declarations, int dogs, int changedThresholds, int suggested)
     {
-        FirstThing[] things =
+        FirstThing?[] things =
         [
             new(
                 Paths.People,
@@ -32,6 +32,15 @@ public sealed record WelcomeView(string Heading, IReadOnlyList<FirstThing> Thing
                 changedThresholds > 0 ? $"{changedThresholds} of your own" : null,
                 "Look at them"
             ),
+            suggested == 0
+                ? null
+                : new(
+                    Paths.Suggested,
+                    "Modules",
+                    "The library has more than your skills ask for. You say which of it a starter has to pass.",
+                    Done: null,
+                    "Choose them"
+                ),
             new(
                 Paths.Dogs,
                 "Dogs",
@@ -47,7 +56,8 @@ public sealed record WelcomeView(string Heading, IReadOnlyList<FirstThing> Thing
                 "Write it down"
             ),
         ];
-        return new WelcomeView(HeadingOf(book.Name, things.Count(thing => thing.Done is null)), things);
+        FirstThing[] here = [.. things.OfType<FirstThing>()];
+        return new WelcomeView(HeadingOf(book.Name, here.Count(thing => thing.Done is null)), here);
     }
 
     private static string HeadingOf(string salon, int open) =>
