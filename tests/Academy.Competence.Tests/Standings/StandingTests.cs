@@ -51,7 +51,7 @@ public class StandingTests
 
         Assert.Equal(
             [
-                new KnowledgeFound([Current], DueUntil: null),
+                new KnowledgeFound([Current], DueUntil: null, FailuresPause: true),
                 new PointsFound(Have: 15, Need: 15, RatedOnRow: 0, IsTalkDue: false),
                 new BreadthFound(Breeds: 3, BreedsAsked: 3, Seniors: 2, SeniorsAsked: 2),
                 new SafetyFound(LastCriticalOn: null, RatedSince: 15, IsFarEnough: true, OpenReviews: 0),
@@ -216,6 +216,19 @@ public class StandingTests
         {
             Skill = known.Skill with { Added = [new(Blades, Today)] },
             Modules = [NotPassed, NotPassed with { Module = new("heat-stroke") }],
+        };
+
+        Assert.Equal(StandingKind.Lapsed, asked.On(Today).Kind);
+    }
+
+    [Fact]
+    public void A_new_module_that_was_twice_not_passed_pauses_at_once()
+    {
+        var known = Case(Alone(Ago(60)));
+        var asked = known with
+        {
+            Skill = known.Skill with { Added = [new(Blades, Today)] },
+            Modules = [NotPassed with { State = ModuleState.RefresherFailed }],
         };
 
         Assert.Equal(StandingKind.Lapsed, asked.On(Today).Kind);
