@@ -57,7 +57,7 @@ public static class Publishing
         var module = offered.Module;
         var next = NextEdition(book, module.Name);
         return Decision.Of(
-            Against(),
+            Against(offered, book, today),
             () =>
                 [
                     new ModulePublished(
@@ -81,25 +81,31 @@ public static class Publishing
                     ),
                 ]
         );
+    }
 
-        IEnumerable<Reason> Against()
-        {
-            if (!offered.WrittenBy.MayWriteModules || offered.ReviewedBy is { MayWriteModules: false })
-                yield return new MayNotWriteModules();
-            if (offered.ReviewedBy?.Id == offered.WrittenBy.Id)
-                yield return new ReviewsOwnModule();
-            var could = CouldReview(book, offered.WrittenBy.Id, today).Select(person => person.Id).ToListed();
-            if (offered.ReviewedBy is null && !could.IsEmpty)
-                yield return new SecondReaderNeeded(could);
-            if (module.Edition != next)
-                yield return new NotTheNextEdition(module.Edition, next);
-            if (offered.Findings > 0)
-                yield return new ModuleToPutRight(offered.Findings);
-            if (next > 1 && offered.Change.IsEmpty)
-                yield return new WordsNeeded(WordsFor.Change);
-            if (next > 1 && offered.IsSafetyCritical && !IsCatchUpDay(offered.CatchUpBy, today))
-                yield return new CatchUpDayNeeded(today.AddDays(1), today.AddDays(LongestCatchUp));
-        }
+    /// <summary>What stands against asking somebody to read it: all that would stand against publishing, but for the reader.</summary>
+    public static Listed<Reason> AgainstAsking(EditionOffered offered, SalonBook book, DateOnly today) =>
+        Against(offered, book, today).Where(reason => reason is not SecondReaderNeeded).ToListed();
+
+    private static IEnumerable<Reason> Against(EditionOffered offered, SalonBook book, DateOnly today)
+    {
+        var module = offered.Module;
+        var next = NextEdition(book, module.Name);
+        if (!offered.WrittenBy.MayWriteModules || offered.ReviewedBy is { MayWriteModules: false })
+            yield return new MayNotWriteModules();
+        if (offered.ReviewedBy?.Id == offered.WrittenBy.Id)
+            yield return new ReviewsOwnModule();
+        var could = CouldReview(book, offered.WrittenBy.Id, today).Select(person => person.Id).ToListed();
+        if (offered.ReviewedBy is null && !could.IsEmpty)
+            yield return new SecondReaderNeeded(could);
+        if (module.Edition != next)
+            yield return new NotTheNextEdition(module.Edition, next);
+        if (offered.Findings > 0)
+            yield return new ModuleToPutRight(offered.Findings);
+        if (next > 1 && offered.Change.IsEmpty)
+            yield return new WordsNeeded(WordsFor.Change);
+        if (next > 1 && offered.IsSafetyCritical && !IsCatchUpDay(offered.CatchUpBy, today))
+            yield return new CatchUpDayNeeded(today.AddDays(1), today.AddDays(LongestCatchUp));
     }
 
     private static bool IsCatchUpDay(DateOnly? day, DateOnly today) => day > today && day <= today.AddDays(LongestCatchUp);

@@ -55,6 +55,16 @@ public class PublishingTests
     }
 
     [Fact]
+    public void Asking_for_it_to_be_read_needs_all_that_publishing_needs_but_the_reader()
+    {
+        Assert.Empty(Publishing.AgainstAsking(Offer(Second, Writer), Two, Today));
+        Assert.Equal(
+            [new ModuleToPutRight(2), new WordsNeeded(WordsFor.Change)],
+            Publishing.AgainstAsking(Offer(Second, Writer) with { Findings = 2, Change = Words.None }, Two, Today)
+        );
+    }
+
+    [Fact]
     public void Whoever_wrote_it_is_no_second_reader() =>
         Assert.Equal([new ReviewsOwnModule()], Against(Offer(Second, Olga) with { ReviewedBy = Olga }, Two));
 
