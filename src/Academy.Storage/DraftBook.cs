@@ -31,7 +31,14 @@ public sealed record Draft(
 public sealed record Returned(PersonId By, string Says);
 
 /// <summary>A draft in a list.</summary>
-public sealed record DraftLine(ModuleName Module, PersonId Author, DateTimeOffset SavedAt, DateTimeOffset? AskedAt);
+/// <param name="IsReturned">Whether somebody gave it back and it was not asked for again.</param>
+public sealed record DraftLine(
+    ModuleName Module,
+    PersonId Author,
+    DateTimeOffset SavedAt,
+    DateTimeOffset? AskedAt,
+    bool IsReturned = false
+);
 
 /// <summary>
 /// Modules that are being written. They are work in progress and not facts: nothing rests on them until they are published, and
@@ -45,7 +52,7 @@ public sealed class DraftBook(AcademyDb db)
             .Drafts.AsNoTracking()
             .Where(row => row.SalonId == salon.Value)
             .OrderBy(row => row.Module)
-            .Select(row => new DraftLine(new(row.Module), new(row.Author), row.SavedAt, row.AskedAt))
+            .Select(row => new DraftLine(new(row.Module), new(row.Author), row.SavedAt, row.AskedAt, row.ReturnedBy != null))
             .ToListAsync(stop);
 
     /// <summary>The draft of a module; null where nobody is writing it.</summary>
@@ -105,12 +112,15 @@ public sealed class DraftBook(AcademyDb db)
     public Task TakePictureAsync(SalonId salon, ModuleName module, string file) =>
         db.WriteAsync(() => PicturesOf(salon, module).Where(row => row.File == file).ExecuteDeleteAsync());
 
-    /// <summary>Throws a draft away: it was published, or is not wanted.</summary>
-    public Task EndAsync(SalonId salon, ModuleName module) =>
+    /// <summary>Throws a draft away in the version that was seen: it was published, or is not wanted.</summary>
+    /// <returns>False where it is gone, or somebody saved it meanwhile: then it stays.</returns>
+    public Task<bool> EndAsync(SalonId salon, ModuleName module, long version) =>
         db.WriteAsync(async () =>
         {
+            if (await Of(salon, module).Where(row => row.Version == version).ExecuteDeleteAsync() == 0)
+                return false;
             await PicturesOf(salon, module).ExecuteDeleteAsync();
-            return await Of(salon, module).ExecuteDeleteAsync();
+            return true;
         });
 
     private IQueryable<DraftRow> Of(SalonId salon, ModuleName module) =>

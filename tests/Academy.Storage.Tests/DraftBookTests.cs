@@ -71,6 +71,7 @@ public sealed class DraftBookTests
         await InBook(salon, book => book.SaveAsync(TestSalon.Salon, returned));
 
         Assert.Equal(returned with { Version = 2 }, await FindAsync(salon));
+        Assert.True(Assert.Single(await InBook(salon, book => book.AllAsync(TestSalon.Salon, Stop))).IsReturned);
     }
 
     [Fact]
@@ -102,10 +103,24 @@ public sealed class DraftBookTests
         using var salon = await TestSalon.OpenAsync();
         await InBook(salon, book => book.BeginAsync(TestSalon.Salon, Written, Pictures));
 
-        await InBook(salon, book => Told(book.EndAsync(TestSalon.Salon, Towels)));
+        Assert.True(await InBook(salon, book => book.EndAsync(TestSalon.Salon, Towels, version: 1)));
+        Assert.False(await InBook(salon, book => book.EndAsync(TestSalon.Salon, Towels, version: 1)));
 
         Assert.Null(await FindAsync(salon));
         Assert.Empty(await PicturesAsync(salon));
+    }
+
+    [Fact]
+    public async Task A_draft_that_was_saved_meanwhile_is_not_thrown_away()
+    {
+        using var salon = await TestSalon.OpenAsync();
+        await InBook(salon, book => book.BeginAsync(TestSalon.Salon, Written, Pictures));
+        await InBook(salon, book => book.SaveAsync(TestSalon.Salon, Written with { Text = "newer" }));
+
+        Assert.False(await InBook(salon, book => book.EndAsync(TestSalon.Salon, Towels, version: 1)));
+
+        Assert.Equal("newer", (await FindAsync(salon))!.Text);
+        Assert.NotEmpty(await PicturesAsync(salon));
     }
 
     [Fact]
