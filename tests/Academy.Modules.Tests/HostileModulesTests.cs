@@ -1,10 +1,17 @@
+using System.Collections.Immutable;
 using System.Diagnostics;
 using System.Text;
+using Academy.Modules.Parcels;
 
 namespace Academy.Modules.Tests;
 
 public class HostileModulesTests
 {
+    private static readonly ImmutableSortedDictionary<string, ReadOnlyMemory<byte>> NoPictures = ImmutableSortedDictionary<
+        string,
+        ReadOnlyMemory<byte>
+    >.Empty;
+
     // Shapes of attack from public lists (OWASP XSS filter evasion cheat sheet, CommonMark pathological inputs), written anew.
     [Theory]
     [InlineData("<script>alert(1)</script>")]
@@ -230,6 +237,38 @@ public class HostileModulesTests
             ["towels/module.md:34: broken: The line holds a character that cannot be seen. Type the line again."],
             folder.Load().Findings.Select(finding => finding.ToString())
         );
+    }
+
+    // Found by striking letters of a front matter: the parser gives up on these without saying where.
+    [Theory]
+    [InlineData("minutes: 6", "minutes: [6", 5)]
+    [InlineData("opens: [bath, drying-by-hand]", "opens: [bath, drying-by-hand", 8)]
+    [InlineData("- { id: 1,", "- { id: 1 {", 18)]
+    public void A_bracket_that_is_never_closed_is_told(string from, string to, int line)
+    {
+        using var folder = new TestFolder().WithSample(from, to);
+        var library = folder.Load();
+
+        Assert.Empty(library.Modules);
+        Assert.Equal(line, Assert.Single(library.Findings).Line);
+        Assert.Equal(Severity.Broken, library.Findings[0].Severity);
+    }
+
+    [Fact]
+    public void A_front_matter_with_letters_struck_by_chance_is_read_or_told()
+    {
+        const string Strikes = "[]{}:,-?!&*|>%@`'\"#\n \t\\0a=<~";
+        var chance = new Academy.Competence.Quizzes.SplitMix64(17);
+        var end = TestFolder.SampleText.IndexOf("\n# Towels", StringComparison.Ordinal);
+        foreach (var _ in Enumerable.Range(0, 3000))
+        {
+            StringBuilder text = new(TestFolder.SampleText);
+            for (var strike = 0; strike < 4; strike++)
+                text[4 + chance.Below(end - 8)] = Strikes[chance.Below(Strikes.Length)];
+            var (lesson, findings) = new ModuleFiles("towels", text.ToString(), NoPictures).Read();
+
+            Assert.True(lesson is not null || findings.Any(finding => finding.Severity == Severity.Broken));
+        }
     }
 
     [Fact]

@@ -20,9 +20,10 @@ internal static class YamlBlock
             findings.Broken(1, $"The front matter has {block.Length} characters; {LargestBlock} are the most.");
             return null;
         }
+        Plain events = new(new Parser(new StringReader(block)));
         try
         {
-            return Mapping(block, findings);
+            return Mapping(events, findings);
         }
         catch (RefusedException reason)
         {
@@ -32,6 +33,15 @@ internal static class YamlBlock
         catch (YamlException reason)
         {
             findings.Broken(FileLine(reason.Start), $"The front matter cannot be read here: {reason.Message.TrimEnd('.')}.");
+            return null;
+        }
+        catch (Exception reason) when (reason is InvalidOperationException or ArgumentException)
+        {
+            // The parser's own words for a bracket that is never closed and its like: it gives up without saying where.
+            findings.Broken(
+                events.Line,
+                "The front matter cannot be read from here on. Look for a bracket, a brace or a quotation mark that is opened and not closed."
+            );
             return null;
         }
     }
@@ -48,10 +58,10 @@ internal static class YamlBlock
             _ => null,
         };
 
-    private static YamlMappingNode? Mapping(string block, Findings findings)
+    private static YamlMappingNode? Mapping(Plain events, Findings findings)
     {
         YamlStream stream = [];
-        stream.Load(new Plain(new Parser(new StringReader(block))));
+        stream.Load(events);
         if (stream.Documents is [{ RootNode: YamlMappingNode keys }])
             return keys;
         findings.Broken(1, "The front matter holds no keys. Write lines such as \"name: heat-stroke\".");
@@ -66,6 +76,9 @@ internal static class YamlBlock
         private int _level;
 
         public ParsingEvent? Current => events.Current;
+
+        /// <summary>The line of the file that was read last.</summary>
+        public int Line => Current is { } read ? FileLine(read.Start) : 1;
 
         public bool MoveNext()
         {
