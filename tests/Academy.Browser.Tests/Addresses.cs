@@ -30,6 +30,8 @@ internal static class Addresses
     public const string Newcomer = "Robin";
 
     // The demo's people and dogs always have the same ids.
+    private const string Wilhelmina = "0a11ce00-0000-7000-8000-000000000001";
+    private const string Bettina = "0a11ce00-0000-7000-8000-000000000002";
     private const string Tamsin = "0a11ce00-0000-7000-8000-000000000004";
     private const string Perpetua = "0a11ce00-0000-7000-8000-000000000006";
     private const string Robin = "0a11ce00-0000-7000-8000-000000000007";
@@ -80,6 +82,12 @@ internal static class Addresses
         At("/measures/{module}", Owner, "/measures/heat-stroke"),
         At("/measures/{module}/explained", Owner, "/measures/heat-stroke/explained"),
         At("/measures/{module}/questions/{question}", Owner, "/measures/heat-stroke/questions/heat-01"),
+        At("/modules", Owner),
+        At("/modules/new", Owner),
+        new("/modules/{module}/write", Owner, portal => DraftAsync(portal, "blades-and-scissors", "/write")),
+        new("/modules/{module}/pictures", Owner, portal => DraftAsync(portal, "blades-and-scissors", "/pictures")),
+        new("/modules/{module}/ask", Owner, portal => DraftAsync(portal, "blades-and-scissors", "/ask")),
+        new("/modules/{module}/read-over", Owner, portal => DraftAsync(portal, "muzzle-breaks", "/read-over", isAsked: true)),
         At("/people", Owner),
         At("/people/new", Owner),
         At("/people/{id:guid}", Owner, $"/people/{Robin}"),
@@ -226,6 +234,29 @@ internal static class Addresses
                 ("\n# Quiz", "\nOurs hang beside the door.\n\n# Quiz")
             );
         return $"/study/{Module}/editions/{address(librarys.Module.Hash, own)}";
+    }
+
+    // A draft of the senior's, so that the owner may read it over.
+    private static async Task<string> DraftAsync(DemoPortal portal, string module, string part, bool isAsked = false)
+    {
+        var salon = await portal.Portal.DoAsync<RecordBook, SalonId?>(book => book.OnlySalonAsync(default));
+        var lesson = portal.Lesson(module);
+        var now = portal.Portal.Now;
+        var draft = new Draft(
+            new ModuleName(module),
+            EditionNumbers.Write(lesson.Text, edition: lesson.Module.Edition + 1, safetyCriticalSince: 1),
+            new PersonId(new Guid(Bettina)),
+            now,
+            isAsked ? now : null,
+            "Shorter sentences.",
+            CatchUpBy: null,
+            isAsked ? null : new Returned(new PersonId(new Guid(Wilhelmina)), "Say which blade."),
+            Version: 1
+        );
+        await portal.Portal.DoAsync<DraftBook, bool>(book =>
+            book.BeginAsync(salon!.Value, draft, ModuleFiles.Of(lesson).Pictures)
+        );
+        return $"/modules/{module}{part}";
     }
 
     private static Task<string> BeginAsync(DemoPortal portal, string module, string part)

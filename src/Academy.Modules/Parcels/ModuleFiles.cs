@@ -22,6 +22,16 @@ public sealed record ModuleFiles(string Name, string Text, ImmutableSortedDictio
     /// <summary>The largest picture, in bytes.</summary>
     public const int LargestPicture = PictureReader.LargestFile;
 
+    /// <summary>The largest text, in bytes.</summary>
+    public const int LargestText = ModuleText.LargestFile;
+
+    /// <summary>The longest line of a text, in characters.</summary>
+    public const int LongestLine = ModuleText.LongestLine;
+
+    /// <summary>How large a text is that is too large, in kilobytes begun; null for one that may be.</summary>
+    public static int? KilobytesOver(string text) =>
+        Encoding.UTF8.GetByteCount(text) is var length && length > LargestText ? (length + 1023) / 1024 : null;
+
     /// <summary>The files of a lesson as they were read.</summary>
     public static ModuleFiles Of(Lesson lesson) =>
         new(
@@ -48,12 +58,8 @@ public sealed record ModuleFiles(string Name, string Text, ImmutableSortedDictio
 
     private bool IsSmallEnough(Findings findings)
     {
-        var length = Encoding.UTF8.GetByteCount(Text);
-        if (length > ModuleText.LargestFile)
-            findings.Broken(
-                0,
-                $"The text has {length / 1024} KB; {ModuleText.LargestFile / 1024} KB are the most. Make it shorter."
-            );
+        if (KilobytesOver(Text) is { } kilobytes)
+            findings.Broken(0, $"The text has {kilobytes} KB; {LargestText / 1024} KB are the most. Make it shorter.");
         return !findings.Any;
     }
 

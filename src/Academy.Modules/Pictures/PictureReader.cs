@@ -21,7 +21,11 @@ internal static class PictureReader
 
     private static Picture? Photo(string name, byte[] bytes, Findings findings)
     {
-        var kind = PhotoKind.All.First(kind => kind.Ending == Path.GetExtension(name));
+        if (PhotoKind.All.FirstOrDefault(kind => kind.Ending == Path.GetExtension(name)) is not { } kind)
+        {
+            findings.Fault(0, "This is no kind of picture that a module can show. Take it out.");
+            return null;
+        }
         if (kind.SizeOf(bytes) is not { } size)
         {
             findings.Fault(0, $"The file is not a {kind.Word} picture, whatever its name says. Save it as {kind.Word}.");

@@ -48,6 +48,10 @@ public static class TakingPictures
         return (findings.Any ? null : picture, findings.InOrder());
     }
 
+    /// <summary>A picture that was taken in before, looked through again; null where it may not be shown.</summary>
+    public static Picture? Again(string file, ReadOnlyMemory<byte> kept) =>
+        PictureReader.Of(file, kept.ToArray(), new Findings(file));
+
     private static Picture? Taken(string name, ReadOnlyMemory<byte> sent, string? ending, Findings findings)
     {
         if (!Slug.Is(name))

@@ -1,3 +1,4 @@
+using System.Text.Encodings.Web;
 using System.Text.RegularExpressions;
 using Academy.Modules;
 
@@ -13,6 +14,15 @@ public static partial class LessonPage
 
     public static string Of(Lesson lesson, PathString mounted) => Put(lesson.Html, lesson, mounted);
 
+    /// <summary>A lesson that is being written: each of its pictures is the one that lies beside the draft now.</summary>
+    public static string OfDraft(string html, PathString mounted, Func<string, string> addressOf) =>
+        Picture()
+            .Replace(
+                Mounted(html, mounted),
+                picture =>
+                    $" src=\"{HtmlEncoder.Default.Encode(mounted + addressOf(picture.Value[(picture.Value.LastIndexOf('/') + 1)..^1]))}\""
+            );
+
     public static string Sources(Lesson lesson, PathString mounted) => Put(lesson.SourcesHtml, lesson, mounted);
 
     public static string Explanation(Lesson lesson, string question, PathString mounted) =>
@@ -20,11 +30,10 @@ public static partial class LessonPage
 
     // The HTML was written by the gate, which quotes and escapes: an attribute looks like this and text never does.
     private static string Put(string html, Lesson lesson, PathString mounted) =>
-        Picture()
-            .Replace(
-                OwnAddress().Replace(html, address => $"{address.Groups["name"].Value}\"{mounted}/"),
-                picture => $"{picture.Value[..^1]}?v={VersionOf(lesson)}\""
-            );
+        Picture().Replace(Mounted(html, mounted), picture => $"{picture.Value[..^1]}?v={VersionOf(lesson)}\"");
+
+    private static string Mounted(string html, PathString mounted) =>
+        OwnAddress().Replace(html, address => $"{address.Groups["name"].Value}\"{mounted}/");
 
     [GeneratedRegex(
         """(?<name> (?:href|src)=)"/(?!/)""",

@@ -25,6 +25,14 @@ internal static class Pictures
         return new FileContentResult(picture.Bytes.ToArray(), picture.ContentType);
     }
 
+    /// <summary>A picture of a module that is being written: another may take its place at any time.</summary>
+    public static FileContentResult ShownForNow(HttpResponse response, Picture picture)
+    {
+        var shown = Shown(response, picture);
+        response.Headers.CacheControl = "private, no-cache";
+        return shown;
+    }
+
     private static IResult Answer(string name, string file, string? v, Shelf library, HttpContext http)
     {
         if (library.Find(name) is not { } lesson || library.FindPicture(name, file) is not { } picture)

@@ -120,6 +120,30 @@ public static class Paths
     /// <summary>Looking for words in the modules.</summary>
     public const string SearchModules = "/study/search";
 
+    /// <summary>What is being written, and what can be changed.</summary>
+    public const string Modules = "/modules";
+
+    public const string NewModule = "/modules/new";
+
+    /// <summary>Where in that list a module is begun to be changed.</summary>
+    public static string ChangeModule(string module) => $"{Modules}#change-{module}";
+
+    /// <summary>Where a module is written.</summary>
+    public static string Write(string module) => $"{Modules}/{module}/write";
+
+    /// <summary>The pictures of a module that is being written.</summary>
+    public static string DraftPictures(string module) => $"{Modules}/{module}/pictures";
+
+    /// <summary>One picture of a module that is being written.</summary>
+    public static string DraftPicture(string module, string file) =>
+        $"{DraftPictures(module)}?handler=Picture&file={Uri.EscapeDataString(file)}";
+
+    /// <summary>Where somebody else is asked to read a module before it is published.</summary>
+    public static string AskToRead(string module) => $"{Modules}/{module}/ask";
+
+    /// <summary>Where a module is read over, given back or published.</summary>
+    public static string ReadOver(string module) => $"{Modules}/{module}/read-over";
+
     /// <summary>A quiz under way, at one question or, without one, at the first that is open.</summary>
     public static string Quiz(string module, Guid attempt, int? question = null) =>
         question is null ? $"{Study}/{module}/quiz/{attempt}" : $"{Study}/{module}/quiz/{attempt}?q={question}";

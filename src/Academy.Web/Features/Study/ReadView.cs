@@ -30,6 +30,7 @@ public sealed record TakeView(string Stand, string Words, string? Button, string
 /// <param name="Notes">What seniors add: how it is done here.</param>
 /// <param name="AddNote">Where notes are written; null for a junior.</param>
 /// <param name="Editions">The editions of the module, for whoever writes modules; null for everybody else.</param>
+/// <param name="Change">Where the module is changed; null for whoever writes none.</param>
 public sealed record ReadView(
     string Title,
     string Summary,
@@ -42,7 +43,8 @@ public sealed record ReadView(
     IReadOnlyList<Pick> Readers,
     IReadOnlyList<NoteLine> Notes,
     string? AddNote,
-    string? Editions
+    string? Editions,
+    string? Change
 )
 {
     public static ReadView Of(
@@ -75,7 +77,8 @@ public sealed record ReadView(
             [.. readers.Select(one => new Pick(one.Id.Value.ToString(), one.Name))],
             NoteLine.Of(book, module.Name, person, names),
             person.MayJudgeByRole ? Paths.ModuleNotes(module.Name.Value) : null,
-            person.MayWriteModules ? Paths.ModuleEditions(module.Name.Value) : null
+            person.MayWriteModules ? Paths.ModuleEditions(module.Name.Value) : null,
+            person.MayWriteModules ? Paths.ChangeModule(module.Name.Value) : null
         );
     }
 

@@ -22,7 +22,8 @@ public sealed record StudyView(
     IReadOnlyList<string> Missing,
     bool IsEmpty,
     bool IsOwner,
-    bool Judges
+    bool Judges,
+    bool Writes
 )
 {
     public static StudyView Of(Person person, StudyPlan plan, IReadOnlyList<UnderWay> underWay, Names names)
@@ -39,7 +40,8 @@ public sealed record StudyView(
             [.. plan.Missing.Select(names.Of)],
             IsBare(plan),
             person.Role == Role.Owner,
-            person.MayJudgeByRole
+            person.MayJudgeByRole,
+            person.MayWriteModules
         );
     }
 

@@ -56,12 +56,13 @@ public sealed class TodayModel(
             return Waits.ForJunior(await today.OwnUnsignedAsync(who.Salon, who.Person.Id, stop));
 
         var (named, all) = await today.UnsignedAsync(who.Salon, who.Person.Id, stop);
+        var drafts = who.Person.MayWriteModules ? Waits.ForWriter(await today.DraftsAsync(who.Salon, who.Person.Id, stop)) : [];
         if (who.Person.Role == Role.Senior)
-            return Waits.ForSenior(named, all);
+            return [.. Waits.ForSenior(named, all), .. drafts];
 
         var (reviews, disputes, flags) = await today.ForTheOwnerAsync(who.Salon, stop);
         var ready = team.People.Sum(person => team.Of(person.Id).Count(standing => standing.Kind == StandingKind.Ready));
         var isNew = !team.People.Any(person => team.Of(person.Id).Any(standing => standing.Kind == StandingKind.Alone));
-        return Waits.ForOwner(isNew, ready, reviews, disputes, flags, named, all);
+        return [.. Waits.ForOwner(isNew, ready, reviews, disputes, flags, named, all), .. drafts];
     }
 }

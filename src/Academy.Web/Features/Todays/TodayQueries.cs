@@ -77,6 +77,30 @@ public sealed class TodayQueries(AcademyDb db)
                 stop
             );
 
+    /// <summary>Modules that are being written and wait for this person: to be read over, or to be mended.</summary>
+    public async Task<(IReadOnlyList<string> ToRead, IReadOnlyList<string> Back)> DraftsAsync(
+        SalonId salon,
+        PersonId writer,
+        CancellationToken stop
+    )
+    {
+        var drafts = await db
+            .Drafts.AsNoTracking()
+            .Where(row => row.SalonId == salon.Value && (row.AskedAt != null || row.ReturnedBy != null))
+            .OrderBy(row => row.Module)
+            .Select(row => new
+            {
+                row.Module,
+                IsAsked = row.AskedAt != null,
+                IsOwn = row.Author == writer.Value,
+            })
+            .ToListAsync(stop);
+        return (
+            [.. drafts.Where(draft => draft.IsAsked && !draft.IsOwn).Select(draft => draft.Module)],
+            [.. drafts.Where(draft => !draft.IsAsked && draft.IsOwn).Select(draft => draft.Module)]
+        );
+    }
+
     /// <summary>Incidents without a review, disputes without an answer, flagged grooms that nobody has spoken about.</summary>
     public async Task<(int Reviews, int Disputes, int Flags)> ForTheOwnerAsync(SalonId salon, CancellationToken stop) =>
         (

@@ -171,6 +171,29 @@ public static class Waits
             ? [new($"{Counts.Of(all, "groom")} {Verb(all)} for a sign-off, none of them names you", "Look", Paths.SignOffs)]
         : [new($"{Counts.Of(named, "groom")} {Verb(named)} for your sign-off", "Sign off", Paths.SignOffs)];
 
+    public static IReadOnlyList<WaitsLine> ForWriter((IReadOnlyList<string> ToRead, IReadOnlyList<string> Back) drafts)
+    {
+        var (read, back) = drafts;
+        WaitsLine?[] lines =
+        [
+            read.Count == 0
+                ? null
+                : new(
+                    $"{Counts.Of(read.Count, "module")} {Verb(read.Count)} for you to read over",
+                    "Read",
+                    read.Count == 1 ? Paths.ReadOver(read[0]) : Paths.Modules
+                ),
+            back.Count == 0
+                ? null
+                : new(
+                    $"{Counts.Of(back.Count, "module")} of yours came back to mend",
+                    "Mend",
+                    back.Count == 1 ? Paths.Write(back[0]) : Paths.Modules
+                ),
+        ];
+        return [.. lines.OfType<WaitsLine>()];
+    }
+
     public static IReadOnlyList<WaitsLine> ForOwner(
         bool isNew,
         int ready,
