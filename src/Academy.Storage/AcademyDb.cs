@@ -68,6 +68,8 @@ public sealed class AcademyDb : IdentityUserContext<Account, Guid>, IDataProtect
 
     public DbSet<JudgingRow> Judgings => Set<JudgingRow>();
 
+    public DbSet<ReadingPlaceRow> ReadingPlaces => Set<ReadingPlaceRow>();
+
     public DbSet<InvitationRow> Invitations => Set<InvitationRow>();
 
     public DbSet<CalendarAddressRow> CalendarAddresses => Set<CalendarAddressRow>();

@@ -945,6 +945,35 @@ namespace Academy.Storage.Sqlite.Migrations
                     b.ToTable("presences", (string)null);
                 });
 
+            modelBuilder.Entity("Academy.Storage.Rows.ReadingPlaceRow", b =>
+                {
+                    b.Property<byte[]>("SalonId")
+                        .HasColumnType("BLOB")
+                        .HasColumnName("salon_id");
+
+                    b.Property<byte[]>("Person")
+                        .HasColumnType("BLOB")
+                        .HasColumnName("person");
+
+                    b.Property<string>("Module")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("module");
+
+                    b.Property<long>("At")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("at");
+
+                    b.Property<string>("Part")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("part");
+
+                    b.HasKey("SalonId", "Person", "Module")
+                        .HasName("pk_reading_places");
+
+                    b.ToTable("reading_places", (string)null);
+                });
+
             modelBuilder.Entity("Academy.Storage.Rows.ReadingRow", b =>
                 {
                     b.Property<byte[]>("SalonId")

@@ -179,6 +179,15 @@ internal static class ProjectionTables
         });
         builder.Entity<EditionTextRow>().ToTable("edition_texts").HasKey(row => new { row.Module, row.ContentHash });
         builder
+            .Entity<ReadingPlaceRow>()
+            .ToTable("reading_places")
+            .HasKey(row => new
+            {
+                row.SalonId,
+                row.Person,
+                row.Module,
+            });
+        builder
             .Entity<JudgingRow>()
             .ToTable("judgings")
             .HasKey(row => new

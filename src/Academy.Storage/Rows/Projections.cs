@@ -314,3 +314,15 @@ public sealed class CalendarAddressRow
     public byte[] TokenHash { get; set; } = [];
     public DateTimeOffset MadeAt { get; set; }
 }
+
+/// <summary>Where a person stopped reading a module. No fact, and nothing rests on it.</summary>
+public sealed class ReadingPlaceRow
+{
+    public Guid SalonId { get; set; }
+    public Guid Person { get; set; }
+    public string Module { get; set; } = "";
+
+    /// <summary>The id of the heading.</summary>
+    public string Part { get; set; } = "";
+    public DateTimeOffset At { get; set; }
+}

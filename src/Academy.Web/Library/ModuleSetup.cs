@@ -23,6 +23,7 @@ public static class ModuleSetup
         builder.Services.AddScoped<DraftBook>();
         builder.Services.AddScoped<QuizBook>();
         builder.Services.AddScoped<JudgingBook>();
+        builder.Services.AddScoped<ReadingPlaces>();
         builder.Services.AddScoped<Editions>();
         return builder;
     }

@@ -77,21 +77,25 @@ public sealed record StudyPlan(IReadOnlyList<Planned> Modules, IReadOnlyList<Pla
         standing.Findings.OfType<KnowledgeFound>().SelectMany(knowledge => knowledge.Modules);
 
     /// <summary>The skills of one person that ask for one module.</summary>
+    /// <param name="LastGap">Those for which nothing else lacks: who decides waits for it.</param>
     private sealed record Asking(
         IReadOnlyList<Standing> All,
+        IReadOnlyList<Standing> LastGap,
         IReadOnlyList<Standing> Stopped,
         IReadOnlyList<Standing> Alone,
         IReadOnlyList<Standing> Learning,
         DateOnly? DueUntil
     )
     {
-        public int Weight => (Stopped.Count * 10_000) + (Alone.Count * 1000) + (Learning.Count * 100) + All.Count;
+        public int Weight =>
+            (Stopped.Count * 10_000) + (Alone.Count * 1000) + (LastGap.Count * 500) + (Learning.Count * 100) + All.Count;
 
         public static Asking Of(ModuleName module, List<Standing> own)
         {
             var all = own.Where(standing => ModulesOf(standing).Any(found => found.Module == module)).ToList();
             return new(
                 all,
+                [.. all.Where(standing => standing.Kind == StandingKind.Learning && LacksOnly(standing, module))],
                 [.. all.Where(standing => IsStoppedBy(standing, module))],
                 [.. all.Where(standing => standing.Kind == StandingKind.Alone)],
                 [.. all.Where(standing => standing.Kind != StandingKind.Alone && standing.Tally.Rated > 0)],
@@ -111,6 +115,8 @@ public sealed record StudyPlan(IReadOnlyList<Planned> Modules, IReadOnlyList<Pla
                 { DueUntil: { } last, Alone: [_, ..] alone } =>
                     $"Due by {names.Time.Date(last)}, so that these stay yours alone: {Some(alone, names)}.",
                 { Alone: [_, ..] alone } => $"It keeps these yours alone: {Some(alone, names)}.",
+                { LastGap: [_, ..] ready } when !found.Holds =>
+                    $"Nothing else lacks for {Some(ready, names)}: once it is passed the owner decides.",
                 { Learning: [_, ..] learning } => $"Asked for by what you are learning: {Some(learning, names)}.",
                 { All: [_, ..] all } => $"Asked for by {Some(all, names)}.",
                 _ => "No skill asks for it.",
@@ -118,6 +124,9 @@ public sealed record StudyPlan(IReadOnlyList<Planned> Modules, IReadOnlyList<Pla
 
         private static string Some(IReadOnlyList<Standing> standings, Names names) =>
             Say.Some([.. standings.Select(standing => names.Of(standing.Skill))]);
+
+        private static bool LacksOnly(Standing standing, ModuleName module) =>
+            standing.Gaps.Where(gap => gap is not NotDecided).ToList() is [ModuleLacking only] && only.Module == module;
 
         private static bool IsStoppedBy(Standing standing, ModuleName module) =>
             standing.Kind == StandingKind.Lapsed && standing.Gaps.OfType<ModuleLacking>().Any(gap => gap.Module == module);

@@ -21,6 +21,7 @@ public sealed class ReadModel(
     QuizBook quizzes,
     PastQueries past,
     LastTryQueries lastTry,
+    ReadingPlaces places,
     Shelf library,
     Titles titles,
     Ids ids,
@@ -35,10 +36,21 @@ public sealed class ReadModel(
     [BindProperty]
     public Guid? ReadTo { get; set; }
 
+    /// <summary>The part at which somebody stops reading.</summary>
+    [BindProperty]
+    public string? Part { get; set; }
+
+    /// <summary>Whether the page itself keeps the place while somebody reads, and wants no answer.</summary>
+    [BindProperty]
+    public bool IsQuiet { get; set; }
+
     /// <summary>The other form of the page begins another quiz.</summary>
     public Guid OtherOperation { get; } = ids.New();
 
     public ReadView View { get; private set; } = null!;
+
+    /// <summary>Where the reader stopped; null where there is no place to go on from.</summary>
+    public GoOnLine? GoOn { get; private set; }
 
     /// <summary>What a second failure would do; null where none was before.</summary>
     public string? LastTry { get; private set; }
@@ -62,6 +74,17 @@ public sealed class ReadModel(
 
         ModelState.AddModelError(nameof(ReadTo), "Read it out to: choose one of them");
         return await ShowAsync(lesson, Again, stop);
+    }
+
+    /// <summary>Keeps the place for another device and another day.</summary>
+    public async Task<IActionResult> OnPostPlaceAsync(string module)
+    {
+        if (library.Find(module) is not { } lesson || lesson.Parts.FirstOrDefault(one => one.Id == Part) is not { } part)
+            return NotFound();
+        await places.KeepAsync(who.Salon, who.Person.Id, new(lesson.Module.Name, part.Id, clock.GetUtcNow()));
+        return IsQuiet
+            ? new NoContentResult()
+            : Done($"{Paths.Module(module)}#{part.Id}", $"Your place is kept: “{part.Title}”.");
     }
 
     private async Task<IActionResult> BeginAsync(Lesson lesson, Person person, Person? readOutBy, CancellationToken stop)
@@ -92,6 +115,8 @@ public sealed class ReadModel(
         var study = new ModuleStudy(lesson.Module, who.Book, await quizzes.HandedInByAsync(who.Salon, who.Person.Id, stop), now);
         var underWay = await quizzes.UnderWayAsync(who.Salon, who.Person.Id, stop);
         View = ReadView.Of(lesson, study, underWay, who.Book, who.Person, Juniors, Named(now), Request.PathBase);
+        var place = await places.FindAsync(who.Salon, who.Person.Id, lesson.Module.Name, stop);
+        GoOn = GoOnLine.Of(place, lesson, study.HandedIn is [.., var last] ? last.Taken.HandedInAt : null, who.Time);
         LastTry = await lastTry.OfAsync(who.Person.Id, study.Found, stop);
         return answer();
     }

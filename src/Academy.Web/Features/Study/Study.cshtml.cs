@@ -10,8 +10,15 @@ namespace Academy.Web.Features.Study;
 
 /// <summary>What to study next and why, what is due, and what is passed.</summary>
 [Authorize(Policy = Policies.Junior)]
-public sealed class StudyModel(Who who, RecordBook records, QuizBook quizzes, Shelf library, Titles titles, TimeProvider clock)
-    : AcademyPage
+public sealed class StudyModel(
+    Who who,
+    RecordBook records,
+    QuizBook quizzes,
+    ReadingPlaces places,
+    Shelf library,
+    Titles titles,
+    TimeProvider clock
+) : AcademyPage
 {
     public StudyView View { get; private set; } = null!;
 
@@ -24,6 +31,12 @@ public sealed class StudyModel(Who who, RecordBook records, QuizBook quizzes, Sh
         var underWay = await quizzes.UnderWayAsync(who.Salon, who.Person.Id, stop);
 
         var plan = StudyPlan.Of(team.Of(who.Person.Id), who.Book, taken, library.Modules, names);
-        View = StudyView.Of(who.Person, plan, underWay, names);
+        var stopped =
+            from place in await places.OfAsync(who.Salon, who.Person.Id, stop)
+            let lesson = library.Find(place.Module.Value)
+            where lesson is not null
+            let last = taken.Where(one => one.Module == place.Module).Max(one => (DateTimeOffset?)one.HandedInAt)
+            select GoOnLine.Of(place, lesson, last, names.Time);
+        View = StudyView.Of(who.Person, plan, underWay, [.. stopped.OfType<GoOnLine>().Take(StudyView.MostPlaces)], names);
     }
 }

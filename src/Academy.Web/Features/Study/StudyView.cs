@@ -15,6 +15,7 @@ public sealed record StudyView(
     string Heading,
     string Lead,
     IReadOnlyList<UnderWayLine> UnderWay,
+    IReadOnlyList<GoOnLine> Reading,
     StudyNextView? Next,
     IReadOnlyList<StudyLine> ToStudy,
     IReadOnlyList<StudyLine> Passed,
@@ -26,13 +27,23 @@ public sealed record StudyView(
     bool Writes
 )
 {
-    public static StudyView Of(Person person, StudyPlan plan, IReadOnlyList<UnderWay> underWay, Names names)
+    /// <summary>How many places to go on from are shown.</summary>
+    public const int MostPlaces = 3;
+
+    public static StudyView Of(
+        Person person,
+        StudyPlan plan,
+        IReadOnlyList<UnderWay> underWay,
+        IReadOnlyList<GoOnLine> reading,
+        Names names
+    )
     {
         var next = StudyNextView.Of(plan);
         return new(
             HeadingOf(plan),
             LeadOf(plan),
             [.. underWay.Select(one => Line(one, person, names))],
+            reading,
             next,
             [.. plan.Of(StudyNeed.ToStudy).Where(planned => planned != plan.Next).Select(StudyLine.Of)],
             [.. plan.Of(StudyNeed.Passed).Select(StudyLine.Of)],

@@ -59,10 +59,10 @@ public sealed class QuizTests
         Assert.Contains("It may be taken again from 10:10 today on.", result.Words, StringComparison.Ordinal);
         var waits = await pim.GetAsync($"/study/{Blades}");
         Assert.Contains("The quiz may be taken again from 10:10 today on.", waits.Words, StringComparison.Ordinal);
-        Assert.Empty(waits.Page.QuerySelectorAll("main form"));
+        Assert.Empty(waits.Page.QuerySelectorAll("#take form"));
 
         portal.Clock.Advance(TimeSpan.FromMinutes(10));
-        Assert.NotEmpty((await pim.GetAsync($"/study/{Blades}")).Page.QuerySelectorAll("main form"));
+        Assert.NotEmpty((await pim.GetAsync($"/study/{Blades}")).Page.QuerySelectorAll("#take form"));
     }
 
     [Fact]
