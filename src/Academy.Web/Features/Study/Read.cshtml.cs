@@ -20,8 +20,7 @@ public sealed class ReadModel(
     Who who,
     QuizBook quizzes,
     PastQueries past,
-    LastTryQueries lastTry,
-    ReadingPlaces places,
+    BesideQueries beside,
     Shelf library,
     Titles titles,
     Ids ids,
@@ -36,24 +35,12 @@ public sealed class ReadModel(
     [BindProperty]
     public Guid? ReadTo { get; set; }
 
-    /// <summary>The part at which somebody stops reading.</summary>
-    [BindProperty]
-    public string? Part { get; set; }
-
-    /// <summary>Whether the page itself keeps the place while somebody reads, and wants no answer.</summary>
-    [BindProperty]
-    public bool IsQuiet { get; set; }
-
     /// <summary>The other form of the page begins another quiz.</summary>
     public Guid OtherOperation { get; } = ids.New();
 
     public ReadView View { get; private set; } = null!;
 
-    /// <summary>Where the reader stopped; null where there is no place to go on from.</summary>
-    public GoOnLine? GoOn { get; private set; }
-
-    /// <summary>What a second failure would do; null where none was before.</summary>
-    public string? LastTry { get; private set; }
+    public Beside Beside { get; private set; } = null!;
 
     public async Task<IActionResult> OnGetAsync(string module, CancellationToken stop) =>
         library.Find(module) is { } lesson ? await ShowAsync(lesson, Page, stop) : NotFound();
@@ -76,15 +63,14 @@ public sealed class ReadModel(
         return await ShowAsync(lesson, Again, stop);
     }
 
-    /// <summary>Keeps the place for another device and another day.</summary>
-    public async Task<IActionResult> OnPostPlaceAsync(string module)
+    /// <summary>Keeps the place for another device and another day; the page itself, which does so quietly, wants no answer.</summary>
+    public async Task<IActionResult> OnPostPlaceAsync(string module, [FromForm] string? part, [FromForm] bool isQuiet)
     {
-        if (library.Find(module) is not { } lesson || lesson.Parts.FirstOrDefault(one => one.Id == Part) is not { } part)
+        if (await beside.StopAtAsync(library.Find(module), part) is not { } kept)
             return NotFound();
-        await places.KeepAsync(who.Salon, who.Person.Id, new(lesson.Module.Name, part.Id, clock.GetUtcNow()));
-        return IsQuiet
+        return isQuiet
             ? new NoContentResult()
-            : Done($"{Paths.Module(module)}#{part.Id}", $"Your place is kept: “{part.Title}”.");
+            : Done($"{Paths.Module(module)}#{kept.Id}", $"Your place is kept: “{kept.Title}”.");
     }
 
     private async Task<IActionResult> BeginAsync(Lesson lesson, Person person, Person? readOutBy, CancellationToken stop)
@@ -115,9 +101,7 @@ public sealed class ReadModel(
         var study = new ModuleStudy(lesson.Module, who.Book, await quizzes.HandedInByAsync(who.Salon, who.Person.Id, stop), now);
         var underWay = await quizzes.UnderWayAsync(who.Salon, who.Person.Id, stop);
         View = ReadView.Of(lesson, study, underWay, who.Book, who.Person, Juniors, Named(now), Request.PathBase);
-        var place = await places.FindAsync(who.Salon, who.Person.Id, lesson.Module.Name, stop);
-        GoOn = GoOnLine.Of(place, lesson, study.HandedIn is [.., var last] ? last.Taken.HandedInAt : null, who.Time);
-        LastTry = await lastTry.OfAsync(who.Person.Id, study.Found, stop);
+        Beside = await beside.OfAsync(lesson, study, stop);
         return answer();
     }
 
