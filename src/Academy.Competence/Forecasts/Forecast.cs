@@ -1,4 +1,5 @@
 using Academy.Competence.Statistics;
+using MathNet.Numerics.RootFinding;
 
 namespace Academy.Competence.Forecasts;
 
@@ -11,6 +12,9 @@ public sealed class Forecast
 {
     /// <summary>So many rated grooms are looked ahead. What is not full by then is "not on course".</summary>
     public const int GroomsAhead = 400;
+
+    // Less than this at one groom adds up to nothing that a day could show.
+    private const double NoChance = 1e-13;
 
     private readonly double[] _fillsAt;
     private readonly GroomRate _rate;
@@ -61,7 +65,8 @@ public sealed class Forecast
     {
         var sum = 0.0;
         for (var place = 0; place < _fillsAt.Length; place++)
-            sum += _fillsAt[place] * _rate.ChanceOf(place + 1, weeks);
+            if (_fillsAt[place] > NoChance)
+                sum += _fillsAt[place] * _rate.ChanceOf(place + 1, weeks);
         return Math.Min(1, sum);
     }
 
@@ -75,13 +80,7 @@ public sealed class Forecast
         if (ChanceWithin(tenYears) < Rates.CheckedChance(chance))
             return null;
 
-        var (low, high) = (0.0, tenYears);
-        while (high - low > 1e-9)
-        {
-            var middle = (low + high) / 2;
-            (low, high) = ChanceWithin(middle) < chance ? (middle, high) : (low, middle);
-        }
-        return high;
+        return Brent.FindRoot(weeks => ChanceWithin(weeks) - chance, 0, tenYears, accuracy: 1e-9);
     }
 
     private static void Add(double[] sums, IEnumerable<double> fills, double share)

@@ -9,20 +9,22 @@ namespace Academy.Competence.Forecasts;
 /// <param name="Person">Who is alone.</param>
 /// <param name="Skill">In what.</param>
 /// <param name="Unsuitable">How many of the last rated grooms needed fixing.</param>
-/// <param name="Rated">Of how many, at most 20; 0 where the clearance rests on a declaration alone.</param>
+/// <param name="Rated">Of how many, 1 to 20.</param>
 /// <param name="ChanceWrong">The chance that this person truly needs fixing more often than the rate that is not fine.</param>
 /// <param name="Range">Where the true rate lies with 9 chances in 10.</param>
 public sealed record TrustInOne(PersonId Person, SkillCode Skill, int Unsuitable, int Rated, double ChanceWrong, RateRange Range);
 
 /// <summary>"Of the clearances now in force about so many are probably wrong": the sum of the chances, one by one.</summary>
 /// <param name="Each">Every clearance in force that rated grooms speak of, the least sure first.</param>
+/// <param name="Unseen">Clearances in force in skills with a row of which no rated groom speaks: nothing is reckoned of them.</param>
 /// <param name="Others">Clearances in force in skills without a row (modules and the owner's word alone), of which nothing is reckoned.</param>
 /// <remarks>
 /// Wrong means: needs fixing more often than <see cref="RowProfile.P1"/> of the skill's threshold. The chance is that of a Beta
-/// distribution with the skill's <see cref="SalonPrior"/>; somebody without rated grooms is taken for one of the salon. What is
-/// summed are expectations, so the sum holds although people are not independent.
+/// distribution with the skill's <see cref="SalonPrior"/>. That prior comes from people who are rated, most of them learners, so it
+/// says nothing of a senior who declared her experience and was never rated. What is summed are expectations, so the sum holds
+/// although people are not independent.
 /// </remarks>
-public sealed record Trust(Listed<TrustInOne> Each, int Others)
+public sealed record Trust(Listed<TrustInOne> Each, int Unseen, int Others)
 {
     /// <summary>About so many are probably wrong.</summary>
     public double ProbablyWrong => Each.Sum(one => one.ChanceWrong);
@@ -36,13 +38,17 @@ public sealed record Trust(Listed<TrustInOne> Each, int Others)
     public static Trust Of(Team team, Func<SkillCode, Threshold> thresholdOf)
     {
         var each = team.Skills.SelectMany(skill => OfOne(team, skill, thresholdOf(skill.Code).Row)).ToList();
+        var others = team
+            .Skills.Where(skill => thresholdOf(skill.Code).Row is null)
+            .Sum(skill => team.AloneIn(skill.Code).Count());
         var alone = team.Skills.Sum(skill => team.AloneIn(skill.Code).Count());
         return new(
             each.OrderByDescending(one => one.ChanceWrong)
                 .ThenBy(one => one.Skill.Value, StringComparer.Ordinal)
                 .ThenBy(one => one.Person.Value)
                 .ToListed(),
-            alone - each.Count
+            alone - others - each.Count,
+            others
         );
     }
 
@@ -54,6 +60,7 @@ public sealed record Trust(Listed<TrustInOne> Each, int Others)
             .. team.People.Select(person => RecordOf(team[person.Id, skill.Code]!)).Where(record => record.Rated > 0),
         ]);
         return team.AloneIn(skill.Code)
+            .Where(person => RecordOf(team[person.Id, skill.Code]!).Rated > 0)
             .Select(person =>
             {
                 var (unsuitable, rated) = RecordOf(team[person.Id, skill.Code]!);

@@ -31,6 +31,8 @@ public sealed class BoardModel(Who who, RecordBook records, BoardShelf shelf, Si
     /// <summary>The tables as they were drawn before; null for a board that is new, or past, which is drawn each time.</summary>
     public IHtmlContent? DrawnBefore => _made?.Drawn;
 
+    public bool IsOwner => who.Seat == Seat.Owner;
+
     private BoardMade? _made;
 
     /// <summary>Keeps the tables of today's board as they are drawn now.</summary>

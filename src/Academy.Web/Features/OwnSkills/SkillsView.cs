@@ -39,7 +39,8 @@ public sealed record SkillsView(
     IReadOnlyList<SaidGroom> Grooms,
     string? Older,
     IReadOnlyList<OwnDispute> Disputes,
-    string? Decide
+    string? Decide,
+    string Ahead
 )
 {
     public static SkillsView Of(SkillsFound found, Names names)
@@ -58,7 +59,8 @@ public sealed record SkillsView(
             [.. shown.Select(line => SaidGroom.Of(line, found, names))],
             found.Grooms.Count > shown.Count ? $"{here}?after={new ListPlace(shown[^1].EndedAt, shown[^1].Groom)}#grooms" : null,
             [.. found.Disputes.Select(dispute => OwnDispute.Of(dispute, names))],
-            found.MayDecide ? Paths.DecideOn(found.Person.Id.Value) : null
+            found.MayDecide ? Paths.DecideOn(found.Person.Id.Value) : null,
+            Paths.Ahead(found.Person.Id.Value)
         );
     }
 }

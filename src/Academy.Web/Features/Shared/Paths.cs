@@ -29,6 +29,8 @@ public static class Paths
     public const string Account = "/me/account";
     public const string House = "/house";
     public const string ModuleFindings = "/study/findings";
+    public const string Coverage = "/coverage";
+    public const string Trust = "/trust";
 
     public static string Person(Guid person) => $"{People}/{person}";
 
@@ -52,6 +54,9 @@ public static class Paths
 
     /// <summary>One person's skills.</summary>
     public static string SkillsOf(Guid person) => $"{People}/{person}/skills";
+
+    /// <summary>When somebody's rows may be full.</summary>
+    public static string Ahead(Guid person) => $"{People}/{person}/ahead";
 
     /// <summary>Why somebody stands where she stands in one skill.</summary>
     public static string Why(Guid person, string skill) => $"{Board}/{person}/{skill}";
