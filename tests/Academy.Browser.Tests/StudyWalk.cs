@@ -57,7 +57,7 @@ public sealed partial class StudyWalk(Stage stage)
     }
 
     /// <summary>Answers one question after another; where it slips, the first must-know is answered wrong.</summary>
-    private static async Task<Question?> AnswerAllAsync(Hands pim, Lesson lesson, bool slips)
+    internal static async Task<Question?> AnswerAllAsync(Hands pim, Lesson lesson, bool slips)
     {
         Question? missed = null;
         for (int at = 1, of = 1; at <= of; at++)

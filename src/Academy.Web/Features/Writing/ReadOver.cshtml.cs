@@ -86,7 +86,7 @@ public sealed class ReadOverModel(
         return LocalRedirect(Paths.Write(Module));
     }
 
-    private LocalRedirectResult Published() => Done(Paths.Module(Module), "It is published, and studied from now on.");
+    private LocalRedirectResult Published() => Done(Paths.Module(Module), ReadOverView.Published(Who.Book, Module));
 
     private LocalRedirectResult GivenBack(Draft draft) =>
         Done(Paths.Modules, $"It is back with {Named.Of(draft.Author)}, with what you wrote.");

@@ -1,5 +1,6 @@
 using Academy.Competence;
 using Academy.Competence.Quizzes;
+using Academy.Competence.Salons;
 using Academy.Storage;
 using Academy.Web.Access;
 using Academy.Web.Library;
@@ -51,6 +52,11 @@ public sealed record ReadOverView(
             ShownView.Of(read, mounted)
         );
     }
+
+    internal static string Published(SalonBook book, string module) =>
+        book.Skills.Any(skill => !skill.IsRetired && skill.Modules.Any(asked => asked.Value == module))
+            ? "It is published, and studied from now on."
+            : "It is published. No skill asks for it yet: the owner adds it to a skill, under Thresholds and Skills.";
 
     internal static string MovedOn(Draft there, long seen, Names names) =>
         there.Version == seen

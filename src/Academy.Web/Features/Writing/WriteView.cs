@@ -41,7 +41,7 @@ public sealed record WriteView(
             other,
             ShownView.Of(read, mounted),
             [.. read.Pictures.Keys.Select(file => LineOf(file))],
-            could.IsEmpty ? "Save, and go on to publishing" : $"Save, and ask {DraftWords.Readers(could)} to read it",
+            could.IsEmpty ? "Finish it, and go on to publishing" : $"Finish it, and ask {DraftWords.Readers(could)} to read it",
             could.IsEmpty
                 ? "Kept as a draft. Nobody studies it until you publish it."
                 : "Kept as a draft. Nobody studies it until somebody else has read it.",

@@ -4,6 +4,7 @@ using Academy.Competence;
 using Academy.Competence.Evidence;
 using Academy.Competence.People;
 using Academy.Competence.Salons;
+using Academy.Competence.Standings;
 using Academy.Storage;
 using Academy.Web.Tests.Hosting;
 using Microsoft.EntityFrameworkCore;
@@ -118,7 +119,12 @@ public sealed class PublishTests
         var published = await ines.SendAsync("/modules/towels-here/read-over", Desk.Publishing);
 
         Assert.Equal("/study/towels-here", published.Location);
-        Assert.Contains("edition 1", (await published.FollowAsync()).Words, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "It is published. No skill asks for it yet",
+            (await published.FollowAsync()).Said,
+            StringComparison.Ordinal
+        );
+        Assert.Contains("edition 1", (await ines.GetAsync(published.Location!)).Words, StringComparison.Ordinal);
         Assert.Equal((1, true), ((await PublishedAsync(desk)).Edition, (await PublishedAsync(desk)).IsSafetyCritical));
     }
 
@@ -323,6 +329,37 @@ public sealed class PublishTests
             (desk.Cast.Owner.Id, null),
             ((await PublishedAsync(desk)).WrittenBy, (await PublishedAsync(desk)).ReviewedBy)
         );
+    }
+
+    [Fact]
+    public async Task Board_and_study_follow_what_was_published_and_an_old_attempt_keeps_its_words()
+    {
+        await using var desk = await Desk.OpenAsync();
+        var portal = desk.Portal;
+        await portal.TellEditionsAsync();
+        await portal.OnlyModuleAsync(desk.Cast, "smooth", Desk.Module);
+        await portal.DeclareAsync(desk.Cast, desk.Cast.Senior, "smooth");
+        // The days that a declaration gives for its modules are over.
+        portal.Clock.Advance(TimeSpan.FromDays(35));
+        await portal.PassAsync(desk.Cast, desk.Cast.Senior, Desk.Module);
+        using var again = await desk.AsAsync(desk.Cast.Senior);
+        using var owner = await desk.AsAsync(desk.Cast.Owner);
+
+        await Desk.BeginAsync(again);
+        await Desk.SaveAsync(again, await Desk.TextAsync(again, ("What does a towel save?", "What does a dry towel save?")));
+        await Desk.AskAsync(again, change: "Dry ones.", kind: "safety", by: "2026-07-25");
+        var published = await owner.SendAsync(Desk.ReadOver, Desk.Publishing);
+        Assert.Equal("It is published, and studied from now on.", (await published.FollowAsync()).Said);
+
+        Assert.Contains("catch up by 25 Jul", (await owner.GetAsync("/board")).Words, StringComparison.Ordinal);
+        Assert.Contains("catch up by Saturday 25 July", (await again.GetAsync("/study")).Words, StringComparison.Ordinal);
+        var attempt = await portal.DoAsync<AcademyDb, Guid>(db => db.Attempts.Select(row => row.Id).SingleAsync());
+        var words = (await again.GetAsync($"/attempts/{attempt}")).Words;
+        Assert.Contains("as they were in edition 2. The newest edition is 3.", words, StringComparison.Ordinal);
+        Assert.DoesNotContain("What does a dry towel save?", words, StringComparison.Ordinal);
+
+        portal.Clock.Advance(TimeSpan.FromDays(11));
+        Assert.Equal(StandingKind.Lapsed, (await portal.StandingAsync(desk.Cast, desk.Cast.Senior, "smooth")).Kind);
     }
 
     private static Task<SalonBook> BookAsync(Desk desk) => desk.Portal.BookAsync(desk.Cast);
