@@ -25,6 +25,8 @@ public sealed class DemoPortal : IAsyncDisposable
     }
 
     /// <summary>A module as it is studied here.</summary>
+    public IReadOnlyList<Lesson> Lessons => [.. Portal.Services.GetRequiredService<ModuleLibrary>().Lessons];
+
     public Lesson Lesson(string module) => Portal.Services.GetRequiredService<ModuleLibrary>().Find(module)!;
 
     public Task<IPage> OpenAsync(Device? device = null) => _chrome.OpenAsync(_address, device ?? Device.Desk);

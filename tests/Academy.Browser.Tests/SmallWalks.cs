@@ -27,6 +27,44 @@ public sealed class SmallWalks(Stage stage)
     }
 
     [Fact]
+    public async Task Nothing_of_anybody_is_kept_on_the_device_but_the_heat_card_and_the_files_that_it_shows()
+    {
+        await using var salon = await SalonPortal.OpenAsync(stage);
+        await salon.LetInAsync(salon.Cast.Owner);
+        var page = await salon.OpenAsync(Device.Phone);
+        var ines = Hands.Finger(page);
+        await SalonPortal.SignInAsync(ines, salon.Cast.Owner);
+        await page.EvaluateAsync("navigator.serviceWorker.ready");
+        foreach (var path in (string[])["/heat", "/", "/board", "/people", "/study", "/ledger", "/dogs", "/me/account", "/heat"])
+            await ines.GoAsync(path);
+
+        var kept = await page.EvaluateAsync<string[]>(Kept);
+        var paths = kept.Select(one => new Uri(one.Split('\n')[0]).AbsolutePath).ToList();
+        Assert.Contains("/heat", paths);
+        Assert.All(paths.Where(path => path != "/heat"), path => Assert.Matches(@"^/[a-z0-9./-]+\.(css|js|svg)$", path));
+        // Not even the card is kept as somebody saw it who was signed in.
+        foreach (var name in salon.Cast.Everybody.Select(person => person.Name).Append(salon.Cast.Name))
+            Assert.All(kept, one => Assert.DoesNotContain(name, one, StringComparison.Ordinal));
+
+        await page.Context.SetOfflineAsync(true);
+        await Assert.ThrowsAsync<PlaywrightException>(() => page.GotoAsync("/board"));
+        await Assert.ThrowsAsync<PlaywrightException>(() => page.GotoAsync("/study"));
+        await ines.GoAsync("/heat");
+        await ines.SeesHeadingAsync("Dog too hot");
+    }
+
+    private const string Kept = """
+        async () => {
+          const all = [];
+          for (const shelf of await caches.keys()) {
+            const kept = await caches.open(shelf);
+            for (const request of await kept.keys()) all.push(`${request.url}\n${await (await kept.match(request)).text()}`);
+          }
+          return all;
+        }
+        """;
+
+    [Fact]
     public async Task The_skip_link_is_the_first_stop_and_leads_to_the_page()
     {
         var page = await (await stage.DemoAsync()).AsAsync(Addresses.Owner);

@@ -1,5 +1,10 @@
-// A lesson that keeps its reader's place and can be read aloud. Both work without this file: the list of parts leads everywhere, and
-// its form keeps a place by hand.
+// A lesson that keeps its reader's place, can be read aloud, and has its pictures ready for paper. Without this file the list of parts
+// leads everywhere, and a form keeps a place by hand.
+
+// Pictures further down wait until somebody comes near; whoever prints before that would find some of them missing.
+addEventListener("load", () => {
+  for (const picture of document.querySelectorAll(".lesson img")) picture.loading = "eager";
+});
 
 /* ---------- the place, kept while somebody reads ---------- */
 
