@@ -9,7 +9,7 @@ namespace Academy.Benchmarks;
 
 /// <summary>The library: read at the start, its largest page for the first reader and for everybody after, and two editions side by side.</summary>
 [MemoryDiagnoser]
-[ShortRunJob]
+[Config(typeof(InThisProcess))]
 public class LibraryBenchmarks
 {
     private ModuleLibrary _library = null!;
@@ -57,7 +57,7 @@ public class LibraryBenchmarks
 
 /// <summary>Looking for words in 500 modules: made ready for the first search, and searched after that.</summary>
 [MemoryDiagnoser]
-[ShortRunJob]
+[Config(typeof(InThisProcess))]
 public class SearchBenchmarks : IDisposable
 {
     private const int Modules = 500;

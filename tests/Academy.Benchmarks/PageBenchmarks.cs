@@ -2,9 +2,6 @@ using System.Net;
 using System.Net.Http.Headers;
 using Academy.Storage;
 using BenchmarkDotNet.Attributes;
-using BenchmarkDotNet.Configs;
-using BenchmarkDotNet.Jobs;
-using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -103,11 +100,5 @@ public class PageBenchmarks : IAsyncDisposable
         if (answer.StatusCode != HttpStatusCode.OK)
             throw new InvalidOperationException($"{path} answered {answer.StatusCode}.");
         return (await answer.Content.ReadAsByteArrayAsync()).Length;
-    }
-
-    // A program of its own for each measurement would not find the portal's files.
-    private sealed class InThisProcess : ManualConfig
-    {
-        public InThisProcess() => AddJob(Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance));
     }
 }

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Academy.Competence;
 using Academy.Modules.Reading;
 using Markdig.Syntax;
@@ -11,7 +12,7 @@ namespace Academy.Modules.Lessons;
 public sealed record Passage(string Part, string Heading, string Words);
 
 /// <summary>A lesson in plain words, to be searched. No question and no answer is in it.</summary>
-public static class Passages
+public static partial class Passages
 {
     /// <summary>What stands before the first heading, with the summary, and then part by part.</summary>
     public static Listed<Passage> Of(Lesson lesson)
@@ -37,8 +38,12 @@ public static class Passages
     private static IEnumerable<string> WordsOf(Block block) =>
         block switch
         {
-            LeafBlock leaf => [PlainText.Of(leaf.Inline)],
+            LeafBlock leaf => [Gap().Replace(PlainText.Of(leaf.Inline), "")],
             ContainerBlock container => container.SelectMany(WordsOf),
             _ => [],
         };
+
+    // A mark of a source leaves a space behind.
+    [GeneratedRegex(@"\s+(?=[.,;:!?)]|$)", RegexOptions.None, Patience.Milliseconds)]
+    private static partial Regex Gap();
 }

@@ -21,7 +21,7 @@ public sealed class EditionsModel(Who who, EditionQueries editions, Shelf shelf,
         var history = await editions.HistoryAsync(module, stop);
         var draft = await editions.DraftAsync(module, stop);
         var names = Names.Of(who.Book, clock.GetUtcNow(), titles.All);
-        View = EditionsView.Of(lesson.Module, history, draft, shelf.FindInLibrary(module)?.Module, names);
+        View = EditionsView.Of(lesson, history, draft, shelf.FindInLibrary(module), names);
         return Page();
     }
 }

@@ -1,7 +1,9 @@
 using Academy.Competence.Quizzes;
+using Academy.Modules;
 using Academy.Storage;
 using Academy.Web.Features.Shared;
 using Academy.Web.Wording;
+using Paths = Academy.Web.Features.Shared.Paths;
 
 namespace Academy.Web.Features.ModuleEditions;
 
@@ -22,7 +24,7 @@ public sealed record DraftNotice(string Words, string Compare);
 
 /// <summary>How the library's edition stands to the salon's own.</summary>
 /// <param name="HasChanged">Whether it is another one than the one that was known when the own was published.</param>
-public sealed record LibraryNotice(string Heading, string Words, string Compare, string Take, bool HasChanged);
+public sealed record LibraryNotice(string Heading, string Words, string? Compare, string? Take, bool HasChanged);
 
 /// <summary>The editions of a module, newest first.</summary>
 public sealed record EditionsView(
@@ -37,8 +39,9 @@ public sealed record EditionsView(
     IReadOnlyList<EditionLine> Editions
 )
 {
-    public static EditionsView Of(Module module, EditionHistory history, Draft? draft, Module? librarys, Names names)
+    public static EditionsView Of(Lesson lesson, EditionHistory history, Draft? draft, Lesson? librarys, Names names)
     {
+        var module = lesson.Module;
         var name = module.Name.Value;
         return new(
             module.Title,
@@ -48,7 +51,7 @@ public sealed record EditionsView(
             Paths.ModuleAffected(name),
             Paths.PackModules(name),
             draft is null ? null : NoticeOf(draft, module, names),
-            history.InForce is { IsOwn: true } && librarys is not null ? NoticeOf(history, module, librarys) : null,
+            history.InForce is { IsOwn: true } && librarys is not null ? NoticeOf(history, lesson, librarys) : null,
             [.. history.Editions.Index().Reverse().Select(one => LineOf(history, one.Index, names))]
         );
     }
@@ -69,9 +72,18 @@ public sealed record EditionsView(
             Paths.CompareEditions(draft.Module.Value, module.Hash, Paths.Draft)
         );
 
-    private static LibraryNotice NoticeOf(EditionHistory history, Module own, Module librarys)
+    private static LibraryNotice NoticeOf(EditionHistory history, Lesson here, Lesson there)
     {
+        var (own, librarys) = (here.Module, there.Module);
         var hasChanged = history.HasLibraryChanged(librarys.Hash);
+        if (Taking.IsTaken(there, here))
+            return new(
+                "The library’s edition",
+                $"The salon’s edition has the words of the library’s edition {librarys.Edition}.",
+                Compare: null,
+                Take: null,
+                HasChanged: false
+            );
         return new(
             hasChanged ? "The library has changed since" : "The library’s edition",
             hasChanged

@@ -35,6 +35,8 @@ public sealed class TakeModel(
     {
         if (await FindAsync(module, stop) is not { } taking)
             return NotFound();
+        if (taking.IsTakenAlready)
+            return Done(Paths.ModuleEditions(module), "The salon’s edition has the library’s words already.");
         Form = TakeForm.Fresh(taking, ids.New());
         return Page();
     }

@@ -203,6 +203,7 @@ public sealed class EditionsTests
         Assert.Equal("Edition 4 is the library’s, and in force.", page.Said);
         Assert.Equal("Blades: edition 4", page.Heading);
         Assert.Equal(3, page.Page.QuerySelectorAll(".history li").Length);
+        Assert.Contains("The salon’s edition has the words of the library’s edition 2.", page.Words, StringComparison.Ordinal);
         Assert.Contains("“The library’s edition 2, in place of our own.”", page.Words, StringComparison.Ordinal);
         Assert.Contains("Begin at the neck.", (await ines.GetAsync($"/study/{Blades}")).Words, StringComparison.Ordinal);
     }
