@@ -262,7 +262,7 @@ public sealed record ModuleEditionSeen(
 /// <param name="ReviewedBy">The second person who read it; null where there was nobody who could.</param>
 /// <param name="IsSafetyCritical">Whether it changes something that a dog or a person can be hurt by.</param>
 /// <param name="Change">What changed, in the author's words.</param>
-/// <param name="LibraryHash">The fingerprint of the library's edition that its author had beside it; null where there was none, or nothing is said.</param>
+/// <param name="LibraryHash">The fingerprint of the library's edition whose words it has; null where the words are the salon's own.</param>
 public sealed record ModulePublished(
     ModuleName Module,
     int Edition,

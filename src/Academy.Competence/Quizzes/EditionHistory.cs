@@ -8,8 +8,7 @@ namespace Academy.Competence.Quizzes;
 /// <param name="Since">From when on it was studied here.</param>
 /// <param name="IsSafetyChange">Whether older passes ran out with it; never true of a salon's first edition.</param>
 /// <param name="LibraryHash">
-/// The fingerprint of the library's edition that was known here then: its own for the library's, and for the salon's own the one
-/// that its author had beside it. Null where the library had none.
+/// The fingerprint of the library's edition that was last studied or taken here, this one included; null where there was none.
 /// </param>
 public sealed record EditionInForce(
     ModuleEditionSeen Seen,
@@ -32,7 +31,8 @@ public sealed record EditionHistory(ModuleName Module, Listed<EditionInForce> Ed
     /// <summary>The edition with this fingerprint; null where it was never studied here.</summary>
     public EditionInForce? Find(string hash) => Editions.LastOrDefault(edition => edition.Seen.ContentHash == hash);
 
-    /// <summary>Whether the library has another edition now than the one that was known when the salon's own was published.</summary>
+    /// <summary>Whether the library has another edition now than the one that was last studied or taken here.</summary>
+    /// <remarks>Words of one's own never settle that: only taking the library's edition does.</remarks>
     /// <param name="hash">The fingerprint of the library's edition now; null where it has none.</param>
     public bool HasLibraryChanged(string? hash) => InForce is { IsOwn: true } own && hash is not null && own.LibraryHash != hash;
 

@@ -11,7 +11,7 @@ namespace Academy.Competence.Quizzes;
 /// <param name="ReviewedBy">The second person who read it, if one did.</param>
 /// <param name="Change">What changed, in the author's words.</param>
 /// <param name="CatchUpBy">Where it changes something that can hurt: the last day on which an older pass still counts.</param>
-/// <param name="LibraryHash">The fingerprint of the library's edition of the module now; null where it has none.</param>
+/// <param name="LibraryHash">The fingerprint of the library's edition whose words it has; null where the words are the salon's own.</param>
 public sealed record EditionOffered(
     Module Module,
     int Findings,

@@ -4,6 +4,7 @@ using Academy.Competence;
 using Academy.Competence.Quizzes;
 using Academy.Competence.Salons;
 using Academy.Modules;
+using Academy.Modules.Parcels;
 using Academy.Modules.Pictures;
 using Academy.Storage;
 using Academy.Web.Access;
@@ -52,6 +53,18 @@ public sealed class Shelf
 
     /// <summary>The library's lesson of that name, whether the salon has one of its own or not; null where it has none.</summary>
     public Lesson? FindInLibrary(string name) => _library.Find(name);
+
+    /// <summary>The fingerprint of the library's edition whose words this lesson has; null where they are its own.</summary>
+    public string? LibrarysIn(Lesson lesson) =>
+        FindInLibrary(lesson.Module.Name.Value) is { } librarys && HasWordsOf(librarys, lesson) ? librarys.Module.Hash : null;
+
+    /// <summary>Whether two lessons differ in nothing but the numbers of their editions, which are each shelf's own.</summary>
+    public static bool HasWordsOf(Lesson one, Lesson other) =>
+        EditionNumbers.Write(one.Text, other.Module.Edition, other.Module.SafetyCriticalSince) == other.Text
+        && one.Pictures.Count == other.Pictures.Count
+        && one.Pictures.Values.All(picture =>
+            other.Pictures.TryGetValue(picture.File, out var same) && same.Bytes.Span.SequenceEqual(picture.Bytes.Span)
+        );
 
     /// <summary>A picture that the lesson of that name shows, or null.</summary>
     public Picture? FindPicture(string name, string file) => Find(name)?.Pictures.GetValueOrDefault(file);

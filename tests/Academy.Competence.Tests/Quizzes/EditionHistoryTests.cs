@@ -45,7 +45,7 @@ public class EditionHistoryTests
         Assert.False(history.HasLibraryChanged("library-1"));
         Assert.True(history.HasLibraryChanged("library-2"));
         Assert.False(history.HasLibraryChanged(hash: null));
-        // whoever published next to the newer one has seen it
+        // whoever took the newer one is not behind it
         Assert.False(Of(First, Published with { LibraryHash = "library-2" }, Own).HasLibraryChanged("library-2"));
     }
 

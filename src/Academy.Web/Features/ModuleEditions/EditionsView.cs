@@ -2,6 +2,7 @@ using Academy.Competence.Quizzes;
 using Academy.Modules;
 using Academy.Storage;
 using Academy.Web.Features.Shared;
+using Academy.Web.Library;
 using Academy.Web.Wording;
 using Paths = Academy.Web.Features.Shared.Paths;
 
@@ -76,7 +77,7 @@ public sealed record EditionsView(
     {
         var (own, librarys) = (here.Module, there.Module);
         var hasChanged = history.HasLibraryChanged(librarys.Hash);
-        if (Taking.IsTaken(there, here))
+        if (Shelf.HasWordsOf(there, here))
             return new(
                 "The library’s edition",
                 $"The salon’s edition has the words of the library’s edition {librarys.Edition}.",
@@ -87,7 +88,7 @@ public sealed record EditionsView(
         return new(
             hasChanged ? "The library has changed since" : "The library’s edition",
             hasChanged
-                ? $"Its edition {librarys.Edition} came after the salon wrote its own. What changed in it does not reach you by itself."
+                ? $"Its edition {librarys.Edition} is another one than the salon knew. What changed in it does not reach you by itself."
                 : "It is the one that was there when the salon wrote its own. You may go back to it.",
             Paths.CompareEditions(own.Name.Value, own.Hash, librarys.Hash),
             Paths.TakeLibrarys(own.Name.Value),

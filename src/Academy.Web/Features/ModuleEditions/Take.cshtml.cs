@@ -1,11 +1,9 @@
 using Academy.Competence;
 using Academy.Competence.Quizzes;
 using Academy.Modules;
-using Academy.Storage;
 using Academy.Storage.Ledgers;
 using Academy.Web.Access;
 using Academy.Web.Features.Shared;
-using Academy.Web.Library;
 using Academy.Web.Shell;
 using Academy.Web.Wording;
 using Microsoft.AspNetCore.Authorization;
@@ -15,16 +13,7 @@ namespace Academy.Web.Features.ModuleEditions;
 
 /// <summary>Taking the library's edition in place of the salon's own: its text becomes the next edition here.</summary>
 [Authorize(Policy = Policies.Writer)]
-public sealed class TakeModel(
-    Who who,
-    Ledger ledger,
-    EditionQueries editions,
-    EditionBook kept,
-    DraftBook drafts,
-    Shelf shelf,
-    Ids ids,
-    TimeProvider clock
-) : KeepingPage(who, ledger)
+public sealed class TakeModel(Who who, Ledger ledger, TakeQueries library, Ids ids, TimeProvider clock) : KeepingPage(who, ledger)
 {
     [BindProperty]
     public TakeForm Form { get; set; } = new();
@@ -63,7 +52,7 @@ public sealed class TakeModel(
     {
         var decision = Publishing.Publish(offered, Who.Book, Who.Today);
         if (decision is Granted)
-            await kept.KeepAsync(written.Module.Name, written.Module.Hash, () => KeptEdition.Of(written));
+            await library.KeepAsync(written);
         return await KeepAsync(
             decision,
             Form.Operation,
@@ -76,20 +65,15 @@ public sealed class TakeModel(
     // Somebody else could read it, so somebody else does: it waits for her like any other draft.
     private async Task<IActionResult> AskAsync(Taking taking, Lesson written, EditionOffered offered, CancellationToken stop)
     {
-        if (Publishing.Publish(offered, Who.Book, Who.Today) is Refused { Reasons: var reasons })
-            if (reasons.Where(reason => reason is not SecondReaderNeeded).ToListed() is { IsEmpty: false } against)
-                return Again(Say.Reasons(against, Who.Names));
+        if (Publishing.AgainstAsking(offered, Who.Book, Who.Today) is { IsEmpty: false } against)
+            return Again(Say.Reasons(against, Who.Names));
 
-        var draft = taking.Draft(written, offered, clock.GetUtcNow());
-        var isBegun = await drafts.BeginAsync(Who.Salon, draft, taking.Pictures);
-        if (!isBegun && (await drafts.FindAsync(Who.Salon, draft.Module, stop))?.Text != draft.Text)
-            return Again([
-                "The module is being written already. Publish that draft or throw it away first, then take the library’s.",
-            ]);
-        return Done(
-            Paths.ModuleEditions(draft.Module.Value),
-            $"The library’s edition waits for a second reader: {taking.Names}."
-        );
+        return await library.BeginAsync(taking.Draft(written, offered, clock.GetUtcNow()), taking, stop)
+            ? Done(
+                Paths.ModuleEditions(written.Module.Name.Value),
+                $"The library’s edition waits for a second reader: {taking.Names}."
+            )
+            : Again(["The module is being written already. Publish that draft or throw it away, then take the library’s."]);
     }
 
     private async Task<IActionResult> StaleAsync(string module, CancellationToken stop)
@@ -107,15 +91,9 @@ public sealed class TakeModel(
 
     private async Task<Taking?> FindAsync(string module, CancellationToken stop)
     {
-        if (
-            shelf.FindInLibrary(module) is not { } librarys
-            || shelf.Find(module) is not { } own
-            || !shelf.Own.ContainsKey(module)
-        )
-            return null;
-        var history = await editions.HistoryAsync(module, stop);
-        var taking = new Taking(librarys, own, history, Who.Book, Who.Person, Who.Today);
-        View = TakeView.Of(taking);
+        var taking = await library.FindAsync(module, stop);
+        if (taking is not null)
+            View = TakeView.Of(taking);
         return taking;
     }
 }

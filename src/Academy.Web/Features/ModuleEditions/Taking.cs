@@ -8,6 +8,7 @@ using Academy.Modules;
 using Academy.Modules.Parcels;
 using Academy.Storage;
 using Academy.Web.Features.Shared;
+using Academy.Web.Library;
 using Academy.Web.Wording;
 using Severity = Academy.Modules.Severity;
 
@@ -16,16 +17,8 @@ namespace Academy.Web.Features.ModuleEditions;
 /// <summary>The library's edition on its way to be the salon's next.</summary>
 public sealed class Taking(Lesson librarys, Lesson own, EditionHistory history, SalonBook book, Person by, DateOnly today)
 {
-    /// <summary>Whether the salon's own has the library's words already; the numbers of editions are each shelf's own.</summary>
-    public static bool IsTaken(Lesson librarys, Lesson own) =>
-        EditionNumbers.Write(librarys.Text, own.Module.Edition, own.Module.SafetyCriticalSince) == own.Text
-        && ModuleFiles
-            .Of(librarys)
-            .Pictures.All(picture =>
-                own.Pictures.TryGetValue(picture.Key, out var same) && same.Bytes.Span.SequenceEqual(picture.Value.Span)
-            );
-
-    public bool IsTakenAlready => IsTaken(librarys, own);
+    /// <summary>Whether the salon's own has the library's words already.</summary>
+    public bool IsTakenAlready => Shelf.HasWordsOf(librarys, own);
 
     public Module Librarys => librarys.Module;
 

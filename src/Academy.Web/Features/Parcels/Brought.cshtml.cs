@@ -39,7 +39,7 @@ public sealed class BroughtModel(Who who, Shelf shelf, DraftBook drafts, ParcelR
         // A second sending finds its own drafts, and says the same.
         return begun.Count == 0
             ? Refused([.. chosen.Select(module => $"{module.Title}: {module.Note}")])
-            : Done(Paths.Parcels, BroughtWords.Begun(begun));
+            : Done(Paths.Modules, BroughtWords.Begun(begun));
     }
 
     private async Task<List<string>> BeginAsync(List<BroughtModule> chosen, CancellationToken stop)

@@ -4,6 +4,7 @@ using Academy.Modules;
 using Academy.Storage;
 using Academy.Storage.Ledgers;
 using Academy.Web.Access;
+using Academy.Web.Library;
 
 namespace Academy.Web.Features.Writing;
 
@@ -25,7 +26,8 @@ public sealed class PublishQueries(
     DraftBook drafts,
     EditionBook editions,
     RecordBook records,
-    Ledger ledger
+    Ledger ledger,
+    Shelf shelf
 )
 {
     public Task<bool> HasPublishedAsync(Guid operation, CancellationToken stop) =>
@@ -59,7 +61,8 @@ public sealed class PublishQueries(
             author,
             author.Id == who.Person.Id ? null : who.Person,
             new Words(draft.Change),
-            draft.CatchUpBy
+            draft.CatchUpBy,
+            shelf.LibrarysIn(lesson)
         );
         return new(read, Publishing.Publish(offered, book, who.Today), version, !isThere || !isNext);
     }

@@ -297,6 +297,13 @@ public sealed class EditionsTests
         Assert.Contains("edition: 4", draft.Text, StringComparison.Ordinal);
         Assert.Contains("Begin at the neck.", draft.Text, StringComparison.Ordinal);
         Assert.Contains("Begin at the tail.", (await ines.GetAsync($"/study/{Blades}")).Words, StringComparison.Ordinal);
+
+        using var rosa = await portal.AsAsync(cast, cast.Senior);
+        await rosa.SendAsync($"/modules/{Blades}/read-over", "form[action$=read-over]");
+        var page = await ines.GetAsync($"/study/{Blades}/editions");
+        Assert.Equal("Blades: edition 4", page.Heading);
+        Assert.Contains("written by Ines, read over by Rosa", page.Words, StringComparison.Ordinal);
+        Assert.Contains("has the words of the library’s edition 2.", page.Words, StringComparison.Ordinal);
     }
 
     [Fact]
