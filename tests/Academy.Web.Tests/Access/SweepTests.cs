@@ -1,4 +1,3 @@
-using System.Threading.Channels;
 using Academy.Storage;
 using Academy.Storage.Rows;
 using Academy.Web.Access;
@@ -23,7 +22,7 @@ public sealed class SweepTests
         await FailAsync(portal, "forgotten", count: 3);
         await FailAsync(portal, "stopped", count: Patience.StopsAt);
         portal.Clock.Advance(TimeSpan.FromDays(40));
-        var said = new Said();
+        var said = new Said<Sweep>();
         using var sweep = SweepOf(portal, said);
 
         await sweep.StartAsync(TestContext.Current.CancellationToken);
@@ -47,7 +46,7 @@ public sealed class SweepTests
         await portal.SignInAsync(cast, cast.Junior);
         portal.Clock.Advance(TimeSpan.FromDays(40));
         var broken = new Broken(portal.Services.GetRequiredService<IServiceScopeFactory>());
-        var said = new Said();
+        var said = new Said<Sweep>();
         using var sweep = SweepOf(portal, said, broken);
 
         await sweep.StartAsync(TestContext.Current.CancellationToken);
@@ -94,27 +93,6 @@ public sealed class SweepTests
                 )
             )
         );
-
-    /// <summary>A log that can be waited for.</summary>
-    private sealed class Said : ILogger<Sweep>
-    {
-        private readonly Channel<(LogLevel, string)> _lines = Channel.CreateUnbounded<(LogLevel, string)>();
-
-        public async Task<(LogLevel, string)> NextAsync() => await _lines.Reader.ReadAsync(TestContext.Current.CancellationToken);
-
-        public IDisposable? BeginScope<TState>(TState state)
-            where TState : notnull => null;
-
-        public bool IsEnabled(LogLevel logLevel) => true;
-
-        public void Log<TState>(
-            LogLevel logLevel,
-            EventId eventId,
-            TState state,
-            Exception? exception,
-            Func<TState, Exception?, string> formatter
-        ) => Assert.True(_lines.Writer.TryWrite((logLevel, formatter(state, exception))));
-    }
 
     /// <summary>A database that cannot be asked for a while.</summary>
     private sealed class Broken(IServiceScopeFactory parts) : IServiceScopeFactory

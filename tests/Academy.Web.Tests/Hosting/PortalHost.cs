@@ -64,7 +64,7 @@ public sealed class PortalHost : WebApplicationFactory<Program>
     /// <summary>Forms are sealed with the keys of the database, as they are outside tests; in most tests with keys of the moment.</summary>
     public bool KeepsKeys { get; init; }
 
-    /// <summary>The hourly sweep runs, as it does outside tests; in most tests it would add to what they count.</summary>
+    /// <summary>What runs by itself, each hour and each night, runs as it does outside tests; in most tests it would add to what they count.</summary>
     public bool Sweeps { get; init; }
 
     public PortalHost With(string setting, string value)
@@ -187,7 +187,8 @@ public sealed class PortalHost : WebApplicationFactory<Program>
         builder.ConfigureTestServices(parts =>
         {
             if (!Sweeps)
-                parts.Remove(parts.Single(part => part.ImplementationType == typeof(Sweep)));
+                foreach (var alone in parts.Where(part => part.ImplementationType?.BaseType == typeof(Hourly)).ToList())
+                    parts.Remove(alone);
             if (!KeepsKeys)
                 parts.AddSingleton<IDataProtectionProvider, EphemeralDataProtectionProvider>();
             parts.AddSingleton<TimeProvider>(Clock);
