@@ -114,6 +114,11 @@ public sealed class ListPlanTests
         ["the newest part of a path"] = db =>
             db.Steps.Where(row => row.SalonId == Salon && row.Person == Someone && row.Skill == "wire" && row.At >= At)
                 .OrderBy(row => row.At),
+        ["modules being written, by name"] = db => db.Drafts.Where(row => row.SalonId == Salon).OrderBy(row => row.Module),
+        ["modules that wait to be read or mended"] = db =>
+            db.Drafts.Where(row => row.SalonId == Salon && (row.AskedAt != null || row.ReturnedBy != null))
+                .OrderBy(row => row.Module),
+        ["a draft's pictures"] = db => db.DraftPictures.Where(row => row.SalonId == Salon && row.Module == "towels"),
         ["all tallies of a salon"] = db => db.Tallies.Where(row => row.SalonId == Salon),
         ["all facts about one record"] = db =>
             db.Ledger.Where(row => row.SalonId == Salon && row.Subject == Someone).OrderBy(row => row.Seq),

@@ -9,8 +9,17 @@ namespace Academy.Web.Features.Writing;
 
 /// <summary>What is said of a finished draft, and who is asked.</summary>
 /// <param name="Found">"Nothing has to be put right".</param>
+/// <param name="ToMend">What has to be put right first.</param>
 /// <param name="IsFirst">Whether it is a first edition, which is a change for nobody.</param>
-public sealed record AskView(string Title, string Found, bool IsFirst, string Will, string Button, string Edition)
+public sealed record AskView(
+    string Title,
+    string Found,
+    IReadOnlyList<string> ToMend,
+    bool IsFirst,
+    string Will,
+    string Button,
+    string Edition
+)
 {
     public const string CannotBeRead =
         "The text is broken and cannot be shown. What to put right stands beside it, with its lines";
@@ -22,6 +31,7 @@ public sealed record AskView(string Title, string Found, bool IsFirst, string Wi
         return new(
             title,
             DraftWords.Found(read.Findings),
+            [.. read.Findings.Where(finding => finding.Severity > Modules.Severity.Hint).Select(DraftWords.ToMend)],
             next == 1,
             could.IsEmpty
                 ? "Nobody else here writes modules, so you read it over yourself and publish it."

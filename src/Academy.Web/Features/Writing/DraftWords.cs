@@ -1,3 +1,4 @@
+using System.Globalization;
 using Academy.Competence;
 using Academy.Modules;
 using Academy.Storage;
@@ -31,6 +32,12 @@ internal static class DraftWords
                 : $"{Counts.Of(wrong, "thing")} {(wrong == 1 ? "has" : "have")} to be put right";
         return hints == 0 ? toMend : $"{toMend}, and {Counts.Of(hints, "hint")}";
     }
+
+    /// <summary>"Line 34: The quiz has 6 questions; write at least 24."</summary>
+    public static string ToMend(Finding finding) =>
+        finding.Line > 0
+            ? string.Create(CultureInfo.InvariantCulture, $"Line {finding.Line}: {finding.Message}")
+            : finding.Message;
 
     public static string Kind(Severity severity) =>
         severity switch

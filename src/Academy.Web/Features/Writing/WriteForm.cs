@@ -25,6 +25,8 @@ public sealed class WriteForm
             Author = author,
             SavedAt = now,
             AskedAt = null,
+            // Whoever gave it back and then mends it herself has nothing given back to her.
+            Returned = there?.Returned?.By == author ? null : there?.Returned,
             Version = Version,
         };
 

@@ -156,6 +156,7 @@ public sealed class PublishTests
             late.Problems
         );
         Assert.Equal("Safer.", late.Form()["Form.Change"]!.Trim());
+        Assert.Contains("Line 34: Source [9] is not in the front matter.", late.Words, StringComparison.Ordinal);
 
         await Desk.SaveAsync(rosa, "broken");
         Assert.Equal(
@@ -306,6 +307,22 @@ public sealed class PublishTests
         var published = await much.Form(Desk.Publishing).SendAsync();
         Assert.Equal([], published.Problems);
         Assert.Equal($"/study/{Desk.Module}", published.Location);
+    }
+
+    [Fact]
+    public async Task Whoever_gave_it_back_and_mends_it_herself_has_nothing_given_back_to_her()
+    {
+        await using var desk = await Desk.OpenAsync();
+        using var rosa = await desk.AsAsync(desk.Cast.Senior);
+        using var ines = await desk.AsAsync(desk.Cast.Owner);
+        await Desk.BeginAsync(rosa);
+        await Desk.AskAsync(rosa);
+        await ines.SendAsync(Desk.ReadOver, Desk.GivingBack, ("Says", "Say how wet."));
+
+        await Desk.SaveAsync(ines, await Desk.TextAsync(ines, Better));
+
+        Assert.Null((await desk.DraftAsync())!.Returned);
+        Assert.DoesNotContain("came back", (await ines.GetAsync("/")).Words, StringComparison.Ordinal);
     }
 
     [Fact]
