@@ -30,6 +30,21 @@ public sealed class StudyTests
     }
 
     [Fact]
+    public async Task Where_nothing_else_lacks_it_says_that_the_owner_decides_after_it()
+    {
+        using var modules = new TestModules().With("cooling-clips");
+        await using var portal = new PortalHost().With("Modules:Folder", modules.Root);
+        var cast = await portal.OpenSalonAsync();
+        using var pim = await portal.AsAsync(cast, cast.Junior);
+
+        Assert.Contains(
+            "Nothing else lacks for cooling clip: once it is passed the owner decides.",
+            (await pim.GetAsync("/study")).Words,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
     public async Task Modules_that_no_skill_asks_for_can_be_read_and_never_press()
     {
         using var modules = new TestModules().With("towels");
