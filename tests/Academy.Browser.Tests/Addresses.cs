@@ -98,6 +98,7 @@ internal static class Addresses
         At("/people/{id:guid}/ahead", Owner, $"/people/{Tamsin}/ahead"),
         At("/coverage", Owner),
         At("/trust", Owner),
+        At("/lapsing", Owner),
         At("/readings/new", Junior),
         At("/reviews", Owner),
         Found("/reviews/{incident:guid}", Owner, db => db.Incidents.Where(of => of.ReviewedAt != null).Select(of => of.Id)),

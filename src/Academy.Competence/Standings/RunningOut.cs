@@ -21,6 +21,10 @@ public static class RunningOut
     public static DateOnly? LastDay(this Standing standing) =>
         standing.Kind == StandingKind.Alone ? LastDays(standing).Min() : null;
 
+    /// <summary>Whether more grooms would keep it: recency is what runs out first.</summary>
+    public static bool IsKeptByGrooms(this Standing standing) =>
+        standing.LastDay() is { } last && standing.Findings.OfType<RecencyFound>().Any(found => found.Until == last);
+
     /// <summary>Days until the last one, 0 on the day itself, where it is at most <see cref="SoonDays"/> away; otherwise null.</summary>
     public static int? DaysLeft(this Standing standing, DateOnly today) =>
         standing.LastDay() is { } last && last.DayNumber - today.DayNumber <= SoonDays ? last.DayNumber - today.DayNumber : null;

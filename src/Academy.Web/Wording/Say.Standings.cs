@@ -264,7 +264,11 @@ public static partial class Say
     }
 
     /// <summary>"9 days left, until 3 October: too few grooms after that".</summary>
-    public static string Soon(Standing standing, Names names)
+    public static string Soon(Standing standing, Names names) =>
+        $"{Capital(CellNote.Left(standing.DaysLeft(names.Time.Today)!.Value))}, {Until(standing, names)}.";
+
+    /// <summary>"until 3 October: too few grooms after that", of somebody who is alone until a day.</summary>
+    public static string Until(Standing standing, Names names)
     {
         var last = standing.LastDay()!.Value;
         var why =
@@ -273,6 +277,6 @@ public static partial class Say
             : standing.Limits.Until == last ? "your limit"
             : standing.Findings.OfType<RecencyFound>().Any(found => found.Until == last) ? "too few grooms after that"
             : "a module is due";
-        return $"{Capital(CellNote.Left(standing.DaysLeft(names.Time.Today)!.Value))}, until {names.Time.Date(last)}: {why}.";
+        return $"until {names.Time.Date(last)}: {why}";
     }
 }

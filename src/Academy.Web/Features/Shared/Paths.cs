@@ -31,6 +31,7 @@ public static class Paths
     public const string ModuleFindings = "/study/findings";
     public const string Coverage = "/coverage";
     public const string Trust = "/trust";
+    public const string Lapsing = "/lapsing";
 
     public static string Person(Guid person) => $"{People}/{person}";
 
