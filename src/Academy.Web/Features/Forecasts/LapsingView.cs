@@ -29,26 +29,39 @@ public sealed record LapsingView(string Heading, int Days, IReadOnlyList<Lapsing
                 ? $"Nothing runs out in {Ahead} days"
                 : $"{Counts.Of(lapsing.Count, "standing runs", "standings run")} out in {Ahead} days",
             Ahead,
-            [.. lapsing.Select(one => LapsingLine.Of(one.Person, one.Standing, dogs, names))]
+            [
+                .. from one in lapsing
+                group one.Standing by (one.Person, Until: Say.Until(one.Standing, names)) into same
+                select LapsingLine.Of(same.Key.Person, same.Key.Until, [.. same], dogs, names),
+            ]
         );
 }
 
-/// <summary>A standing that runs out.</summary>
+/// <summary>Standings of one person that run out on one day for one reason.</summary>
 /// <param name="Which">What the dogs below are.</param>
 /// <param name="Dogs">Dogs on which it could be kept fresh; none where no groom would keep it.</param>
 public sealed record LapsingLine(string Title, string Href, string Words, string Which, IReadOnlyList<LapsingDog> Dogs)
 {
     private const int MostDogs = 4;
 
-    internal static LapsingLine Of(Person person, Standing standing, IReadOnlyList<DogOfCoat> dogs, Names names) =>
+    // One module may end every standing of a person on one day: that is one line, not one for each.
+    internal static LapsingLine Of(
+        Person person,
+        string until,
+        IReadOnlyList<Standing> same,
+        IReadOnlyList<DogOfCoat> dogs,
+        Names names
+    ) =>
         new(
-            $"{person.Name}, {names.Of(standing.Skill)}",
-            Paths.Why(person.Id.Value, standing.Skill.Value),
-            $"{Say.Capital(Say.Until(standing, names))}.",
+            $"{person.Name}, {Counts.And([.. same.Select(standing => names.Of(standing.Skill))])}",
+            same.Count == 1 ? Paths.Why(person.Id.Value, same[0].Skill.Value) : Paths.SkillsOf(person.Id.Value),
+            $"{Say.Capital(until)}.",
             "Such dogs that have not been here for longest:",
-            standing.IsKeptByGrooms()
-                ? [.. dogs.Where(dog => dog.Coat == standing.Skill.Value).Take(MostDogs).Select(dog => LapsingDog.Of(dog, names))]
-                : []
+            [
+                .. same.Where(standing => standing.IsKeptByGrooms())
+                    .SelectMany(standing => dogs.Where(dog => dog.Coat == standing.Skill.Value).Take(MostDogs))
+                    .Select(dog => LapsingDog.Of(dog, names)),
+            ]
         );
 }
 

@@ -4,7 +4,6 @@ using Academy.Storage;
 using Academy.Storage.Ledgers;
 using Academy.Storage.Projections;
 using Academy.Web.Shell;
-using Microsoft.EntityFrameworkCore;
 
 namespace Academy.Web.Features.Ledgers;
 
@@ -65,17 +64,14 @@ public sealed partial class NightCheck(
     private async Task<NightFound> CheckAsync(SalonId salon, CancellationToken stop)
     {
         await using var scope = parts.CreateAsyncScope();
-        var db = scope.ServiceProvider.GetRequiredService<AcademyDb>();
-        var ledger = await new LedgerCheck(db).CheckAsync(salon.Value, stop);
-        var standings = await new StandingsCheck(db).CheckAsync(salon, stop);
+        var (ledger, standings) = await scope.ServiceProvider.GetRequiredService<NightQueries>().CheckAsync(salon, stop);
         return new(_clock.GetUtcNow(), ledger, standings);
     }
 
-    private async Task<SalonId[]> SalonsAsync(CancellationToken stop)
+    private async Task<IReadOnlyList<SalonId>> SalonsAsync(CancellationToken stop)
     {
         await using var scope = parts.CreateAsyncScope();
-        var ids = await scope.ServiceProvider.GetRequiredService<AcademyDb>().Salons.Select(row => row.Id).ToArrayAsync(stop);
-        return [.. ids.Select(id => new SalonId(id))];
+        return await scope.ServiceProvider.GetRequiredService<NightQueries>().SalonsAsync(stop);
     }
 
     private void Tell(SalonId salon, NightFound found)
