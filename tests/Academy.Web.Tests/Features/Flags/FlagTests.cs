@@ -33,7 +33,7 @@ public sealed class FlagTests
 
         Assert.Equal("Pim with Biscuit: spoken about.", (await said.FollowAsync()).Said);
         Assert.Equal("No flagged groom waits for a word", (await ines.GetAsync("/flags")).Heading);
-        Assert.Equal("Nothing waits for you", (await ines.GetAsync("/")).Heading);
+        Assert.DoesNotContain("waits for a word", (await ines.GetAsync("/")).Words, StringComparison.Ordinal);
         using var pim = await portal.AsAsync(cast, cast.Junior);
         var told = (await pim.GetAsync(story)).Words;
         Assert.Contains("Ines spoke about it", told, StringComparison.Ordinal);
