@@ -50,7 +50,7 @@ internal sealed record CutText(IReadOnlyList<string> About, IReadOnlyList<string
                 paragraphs[^1] += $" {line.Trim()}";
             else if (IsWritten(line))
                 paragraphs.Add(line);
-            goesOn = IsWritten(line) && !line.StartsWith('#') && !line.StartsWith('|');
+            goesOn = IsWritten(line) && !line.StartsWith('#') && !line.StartsWith('|') && !IsWhole(line);
         }
         return paragraphs;
     }
@@ -61,6 +61,9 @@ internal sealed record CutText(IReadOnlyList<string> About, IReadOnlyList<string
         && line.TrimStart()[0] is not ('#' or '-' or '*' or '|' or '>' or '!')
         && !char.IsAsciiDigit(line.TrimStart()[0])
         && !Begins(line);
+
+    // What follows the line with the aim is the question.
+    private static bool IsWhole(string line) => line.StartsWith("Aim:", StringComparison.Ordinal);
 
     private static bool Begins(string line) =>
         (string[])["Aim:", "Because:", "Answer:", "Picture:"] is var parts

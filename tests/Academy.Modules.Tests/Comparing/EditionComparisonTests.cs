@@ -63,6 +63,22 @@ public class EditionComparisonTests
     }
 
     [Fact]
+    public void The_words_of_a_question_are_a_line_of_their_own()
+    {
+        var compared = EditionComparison.Of(Towels, Changed("What does a towel save?", "What does it save?"));
+
+        Assert.Equal(
+            "What does it save?",
+            string.Concat(
+                compared
+                    .Questions.Single(one => one.Change == Change.Changed)
+                    .Lines.Single(line => line.Change == Change.Changed)
+                    .After.Select(piece => piece.Words)
+            )
+        );
+    }
+
+    [Fact]
     public void A_new_key_of_the_front_matter_is_an_added_line()
     {
         var compared = EditionComparison.Of(Towels, Changed("minutes: 6", "minutes: 6\ncatch-up-days: 30"));

@@ -99,8 +99,9 @@ public sealed record AffectedView(
         private string ToDo(Module module, ModuleAsked? asked, SalonBook book, Names names)
         {
             var quiz = Studying.NextQuiz(Found, asked, names.Time.Today, book.House);
-            var by = Found is { Holds: true, DueOn: { } last } ? $" by {names.Time.Day(last)}" : ", now: it no longer counts";
-            return $"Takes the {Say.Word(quiz)}, {StudyLength.Questions(module, quiz)}{by}.";
+            var by = Found is { Holds: true, DueOn: { } last } ? $"by {names.Time.Day(last)}" : "now: it does not count";
+            var questions = StudyLength.Questions(module, quiz);
+            return quiz == QuizKind.CatchUp ? $"Answers {questions}, {by}." : $"Takes the {Say.Word(quiz)}, {questions}, {by}.";
         }
     }
 }
