@@ -8,8 +8,8 @@ namespace Academy.Competence.Forecasts;
 /// <param name="B">Its second shape.</param>
 /// <remarks>
 /// Empirical Bayes on a Beta-binomial. The sum of the shapes has a prior, ln(a + b) from N(ln 20, 1), so that five people who
-/// happen to be alike do not make it infinite. Where nobody in the salon ever needed fixing no shape fits best; then the mean is
-/// (0 + .5) of (n + 1), as Jeffreys' prior has it, and the sum 20. The figures are ours.
+/// happen to be alike do not make it infinite. Where nobody in the salon ever needed fixing, or everybody always did, no shape fits
+/// best; then the mean is (0 + .5) or (n + .5) of (n + 1), as Jeffreys' prior has it, and the sum 20. The figures are ours.
 /// </remarks>
 public sealed record SalonPrior(double A, double B)
 {
@@ -21,14 +21,15 @@ public sealed record SalonPrior(double A, double B)
     {
         if (people.Count == 0)
             return new(2, 18);
-        if (people.All(one => one.Unsuitable == 0))
-            return WithMean(.5 / (people.Sum(one => one.Rated) + 1));
+        var (unsuitable, rated) = (people.Sum(one => one.Unsuitable), people.Sum(one => one.Rated));
+        if (unsuitable == 0 || unsuitable == rated)
+            return WithMean((unsuitable + .5) / (rated + 1));
 
         var found = FindMinimum.OfFunction(
             (a, b) => -Worth(people, Math.Exp(a), Math.Exp(b)),
             Math.Log(2),
             Math.Log(18),
-            tolerance: 1e-13,
+            tolerance: 1e-10,
             maxIterations: 5000
         );
         return new(Math.Exp(found.Item1), Math.Exp(found.Item2));

@@ -1,4 +1,5 @@
 using Academy.Competence.Forecasts;
+using CsCheck;
 
 namespace Academy.Competence.Tests.Forecasts;
 
@@ -45,4 +46,27 @@ public class SalonPriorTests
 
     [Fact]
     public void A_salon_without_grooms_expects_one_in_ten() => Assert.Equal(.1, SalonPrior.Of([]).MeanOf(0, 0), 1e-12);
+
+    [Fact]
+    public void A_salon_in_which_everybody_always_needs_fixing_has_a_mean_near_all_of_them()
+    {
+        var prior = SalonPrior.Of([(1, 1)]);
+
+        Assert.Equal((15.0, 5.0), (prior.A, prior.B));
+    }
+
+    // What is found is not compared with anything here: that there is something, and that it is a distribution.
+    [Fact]
+    public void Any_salon_has_a_prior() =>
+        Gen.Select(Gen.Int[1, 20], Gen.Int[0, 20])
+            .Select((rated, unsuitable) => (Math.Min(unsuitable, rated), rated))
+            .List[1, 40]
+            .Sample(
+                people =>
+                {
+                    var prior = SalonPrior.Of(people);
+                    return prior is { A: > 0 and < 1e6, B: > 0 and < 1e6 } && prior.ChanceAbove(1 / 3.0, 0, 5) is >= 0 and <= 1;
+                },
+                iter: 500
+            );
 }
