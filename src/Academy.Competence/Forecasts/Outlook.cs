@@ -1,4 +1,5 @@
 using Academy.Competence.Evidence;
+using Academy.Competence.Standings;
 using Academy.Competence.Statistics;
 
 namespace Academy.Competence.Forecasts;
@@ -80,6 +81,15 @@ public sealed record Outlook(
             IsOffCourse: asNow.ChanceNotOnCourse >= .5
         );
     }
+
+    /// <summary>Whether there is something to foresee: a row that was begun and does not let its person groom alone yet, or any more.</summary>
+    public static bool IsAsked(Standing standing) =>
+        standing.Kind != StandingKind.Alone && standing.Tally.Rated > 0 && standing.Findings.OfType<PointsFound>().Any();
+
+    /// <summary>Rated grooms a week that somebody who learns a skill gets here on average, from the paths of those who do.</summary>
+    /// <remarks>One before anybody was rated; never less than one in half a year, for a rate of nought says nothing (our own figures).</remarks>
+    public static double SalonsRateOf(IEnumerable<IEnumerable<Step>> paths, DateOnly today) =>
+        Math.Max(1 / 26.0, paths.Select(path => PerWeekOf(path, today)).OfType<double>().DefaultIfEmpty(1).Average());
 
     /// <summary>Rated grooms a week over the last quarter, or since the first where that is less; null before the first.</summary>
     public static double? PerWeekOf(IEnumerable<Step> path, DateOnly today)

@@ -9,15 +9,13 @@ namespace Academy.Web.Access;
 /// </summary>
 public sealed partial class Sweep(IServiceScopeFactory parts, TimeProvider clock, ILogger<Sweep> log) : Hourly(clock)
 {
-    private readonly TimeProvider _clock = clock;
-
     protected override bool BeginsAtOnce => true;
 
     // What is begun is ended: it is short.
     protected override async Task DoAsync(CancellationToken stop)
     {
         await using var scope = parts.CreateAsyncScope();
-        var now = _clock.GetUtcNow();
+        var now = Clock.GetUtcNow();
         var sessions = await scope.ServiceProvider.GetRequiredService<Sessions>().SweepAsync(now);
         var failures = await scope
             .ServiceProvider.GetRequiredService<SignInFailures>()

@@ -10,6 +10,8 @@ public abstract class Hourly(TimeProvider clock) : BackgroundService
 {
     public static readonly TimeSpan Every = TimeSpan.FromHours(1);
 
+    protected TimeProvider Clock => clock;
+
     /// <summary>Whether it is done at the start as well, and not only an hour later.</summary>
     protected virtual bool BeginsAtOnce => false;
 

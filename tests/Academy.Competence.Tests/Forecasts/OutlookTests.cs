@@ -78,6 +78,25 @@ public class OutlookTests
         Assert.Null(Outlook.PerWeekOf([GroomedAlone(Today)], Today));
     }
 
+    [Fact]
+    public void The_salon_s_rate_is_the_mean_of_those_who_are_rated_and_never_nought()
+    {
+        Step[] old = [.. Slow.Select(step => step with { Day = step.Day.AddDays(-200) })];
+        var own = Outlook.PerWeekOf(Slow, Today)!.Value;
+
+        Assert.Equal(own / 2, Outlook.SalonsRateOf([Slow, old, [GroomedAlone(Today)]], Today), 12);
+        Assert.Equal(1, Outlook.SalonsRateOf([], Today));
+        Assert.Equal(1 / 26.0, Outlook.SalonsRateOf([old], Today));
+    }
+
+    [Fact]
+    public void Only_a_row_that_was_begun_and_is_not_alone_has_something_ahead()
+    {
+        Assert.False(Outlook.IsAsked(StandingNow()));
+        Assert.True(Outlook.IsAsked(StandingNow(Suitable(Today))));
+        Assert.False(Outlook.IsAsked(StandingNow(Alone(Today))));
+    }
+
     private static Step At(int at, bool isUnsuitable) =>
         Rated(Today.AddDays(-70 + (at * 7 / 2)), isUnsuitable ? Verdict.Unsuitable : Verdict.Suitable);
 }

@@ -25,7 +25,7 @@ public sealed class AheadModel(Who who, RecordBook records, Titles titles, TimeP
 
         var now = clock.GetUtcNow();
         var team = await records.TeamAsync(who.Salon, now, stop);
-        var learns = AheadView.Learns(team, person).ToList();
+        var learns = team.Of(person.Id).Where(Outlook.IsAsked).ToList();
         var paths = await PathsAsync(team, learns, now, stop);
         View = AheadView.Of(
             person,
@@ -58,20 +58,16 @@ public sealed class AheadModel(Who who, RecordBook records, Titles titles, TimeP
     private AheadFound Row(Standing standing, Team team, ILookup<PathOf, Step> paths)
     {
         var profile = who.Book.ThresholdOn(standing.Skill, who.Today).Row!;
-        var others = team
-            .People.Select(person => Outlook.PerWeekOf(Tally.InOrder(paths[new(person.Id, standing.Skill)]), who.Today))
-            .OfType<double>()
-            .DefaultIfEmpty(1)
-            .Average();
+        var rate = Outlook.SalonsRateOf(
+            team.People.Select(person => Tally.InOrder(paths[new(person.Id, standing.Skill)])),
+            who.Today
+        );
         var own = Tally.InOrder(paths[new(standing.Person, standing.Skill)]);
         return new(
             standing,
             team.Skills.First(skill => skill.Code == standing.Skill),
             profile.MarksToFill,
-            Outlook.Of(own, standing.Tally, profile, Math.Max(others, LeastRate), who.Today)
+            Outlook.Of(own, standing.Tally, profile, rate, who.Today)
         );
     }
-
-    // One such dog in half a year: less is as good as none, and a rate of nought says nothing.
-    private const double LeastRate = 1 / 26.0;
 }

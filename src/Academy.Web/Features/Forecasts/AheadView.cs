@@ -21,12 +21,6 @@ public sealed record AheadView(
     IReadOnlyList<AheadRow> Rows
 )
 {
-    /// <summary>The standings of which there is something to foresee: a row, begun, and not alone.</summary>
-    public static IEnumerable<Standing> Learns(Team team, Person person) =>
-        team.Of(person.Id)
-            .Where(standing => standing.Kind != StandingKind.Alone && standing.Tally.Rated > 0)
-            .Where(standing => standing.Findings.OfType<PointsFound>().Any());
-
     public static AheadView Of(Person person, bool isOwn, IReadOnlyList<AheadFound> found, Names names) =>
         new(
             isOwn ? "What lies ahead for you" : $"What lies ahead for {person.Name}",

@@ -40,8 +40,6 @@ public sealed partial class NightCheck(
     /// <summary>The hour of the night in which it is done, by the salon's clock.</summary>
     public const int Hour = 3;
 
-    private readonly TimeProvider _clock = clock;
-
     /// <summary>Checks the salons in which it is the hour for it.</summary>
     public async Task CheckAsync(CancellationToken stop)
     {
@@ -58,14 +56,14 @@ public sealed partial class NightCheck(
     {
         await using var scope = parts.CreateAsyncScope();
         var book = await scope.ServiceProvider.GetRequiredService<RecordBook>().SalonAsync(salon, stop);
-        return TimeZoneInfo.ConvertTime(_clock.GetUtcNow(), book.Zone).Hour == Hour;
+        return TimeZoneInfo.ConvertTime(Clock.GetUtcNow(), book.Zone).Hour == Hour;
     }
 
     private async Task<NightFound> CheckAsync(SalonId salon, CancellationToken stop)
     {
         await using var scope = parts.CreateAsyncScope();
         var (ledger, standings) = await scope.ServiceProvider.GetRequiredService<NightQueries>().CheckAsync(salon, stop);
-        return new(_clock.GetUtcNow(), ledger, standings);
+        return new(Clock.GetUtcNow(), ledger, standings);
     }
 
     private async Task<IReadOnlyList<SalonId>> SalonsAsync(CancellationToken stop)
